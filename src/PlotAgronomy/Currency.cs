@@ -9,7 +9,10 @@ public sealed class Currency
 {
     private Currency(string code) => Code = code;
 
-    /// <summary>Gets the three letters, such as <c>USD</c>.</summary>
+    /// <summary>Gets a currency that nobody named: amounts are plain numbers.</summary>
+    public static Currency Unnamed { get; } = new("");
+
+    /// <summary>Gets the three letters, such as <c>USD</c>; empty where nobody named it.</summary>
     public string Code { get; }
 
     /// <summary>Names a currency.</summary>
@@ -27,11 +30,15 @@ public sealed class Currency
             );
     }
 
+    /// <summary>The head of a column of costs.</summary>
+    internal string CostColumn => Code.Length == 0 ? "cost" : $"cost, {Code}";
+
     /// <summary>Prints an amount of money, rounded to hundredths for reading.</summary>
     /// <param name="amount">Amount.</param>
     /// <returns>Text such as <c>12.50 USD</c>.</returns>
     public string Print(decimal amount) =>
-        string.Create(CultureInfo.InvariantCulture, $"{Math.Round(amount, 2, MidpointRounding.AwayFromZero):#,##0.00} {Code}");
+        string.Create(CultureInfo.InvariantCulture, $"{Math.Round(amount, 2, MidpointRounding.AwayFromZero):#,##0.00} {Code}")
+            .TrimEnd();
 
     /// <summary>The three letters.</summary>
     /// <returns>The code.</returns>

@@ -4,9 +4,11 @@ namespace PlotAgronomy.Nutrients;
 internal static class NutrientCodes
 {
     internal const string AcidSoilPhosphate = "nutrient-acid-soil-phosphate";
+    internal const string AskAnyTest = "nutrient-ask-any-test";
     internal const string AskRatings = "nutrient-ask-ratings";
     internal const string AskSystem = "nutrient-ask-system";
     internal const string AskTest = "nutrient-ask-test";
+    internal const string AskWhose = "nutrient-ask-whose";
     internal const string AskYield = "nutrient-ask-yield";
     internal const string BelowPurchaseFloor = "nutrient-below-purchase-floor";
     internal const string BeyondPrintedTable = "nutrient-beyond-printed-table";
@@ -36,6 +38,8 @@ internal static class NutrientCodes
     internal const string NoShareCounts = "nutrient-no-share-counts";
     internal const string NoUpperLimit = "nutrient-no-upper-limit";
     internal const string NotKnownFact = "nutrient-not-known-fact";
+    internal const string NotKnownNoReport = "nutrient-not-known-no-report";
+    internal const string NotKnownNoSystem = "nutrient-not-known-no-system";
     internal const string NotKnownSystem = "nutrient-not-known-system";
     internal const string NotKnownTest = "nutrient-not-known-test";
     internal const string NotRated = "nutrient-not-rated";

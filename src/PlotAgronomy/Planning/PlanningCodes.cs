@@ -3,7 +3,9 @@ namespace PlotAgronomy.Planning;
 /// <summary>The codes of this room's findings, as its table holds them.</summary>
 internal static class PlanningCodes
 {
-    internal const string AskKinds = "plan-ask-kinds";
+    internal const string AskDay = "plan-ask-day";
+    internal const string AskMethod = "plan-ask-method";
+    internal const string AskMethodMeant = "plan-ask-method-meant";
     internal const string CreditNeedsEarlier = "plan-credit-needs-earlier";
     internal const string CreditNeedsStand = "plan-credit-needs-stand";
     internal const string DeerOnSmallPlot = "plan-deer-on-small-plot";

@@ -9,6 +9,8 @@ internal static class SoilCodes
     internal const string AcidityTakenAsZero = "soil-acidity-taken-as-zero";
     internal const string AskAcidity = "soil-ask-acidity";
     internal const string AskFreeLime = "soil-ask-free-lime";
+    internal const string AskExtractant = "soil-ask-extractant";
+    internal const string AskReport = "soil-ask-report";
     internal const string AskSampledDay = "soil-ask-sampled-day";
     internal const string AskTexture = "soil-ask-texture";
     internal const string AskWaterPh = "soil-ask-water-ph";

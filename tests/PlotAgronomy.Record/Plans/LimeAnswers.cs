@@ -10,12 +10,12 @@ internal static class LimeAnswers
     internal static void Record(Action<string, object?> add, LimeAnswer lime)
     {
         add("lime.target", lime.TargetPh);
-        add("lime.reading", lime.Computed.Reading);
-        Rate(add, "lime.need.gross", lime.Computed.Gross);
-        Rate(add, "lime.need", lime.Computed.Rate);
-        Rate(add, "lime.need.rounded", lime.Computed.Published);
-        Rate(add, "lime.need.low", lime.Computed.Lowest);
-        Rate(add, "lime.need.high", lime.Computed.Highest);
+        add("lime.reading", lime.Computed?.Reading);
+        Rate(add, "lime.need.gross", lime.Computed?.Gross);
+        Rate(add, "lime.need", lime.Computed?.Rate);
+        Rate(add, "lime.need.rounded", lime.Computed?.Published);
+        Rate(add, "lime.need.low", lime.Computed?.Lowest);
+        Rate(add, "lime.need.high", lime.Computed?.Highest);
         add("lime.depth", lime.Rate.OrNull()?.Depth);
         add("lime.basis", lime.Rate.OrNull()?.Basis.Id);
         Rate(add, "lime.printed", lime.Printed?.Rate);

@@ -12,7 +12,7 @@ public class LimeInPlanTests
     private static readonly PlotPlan Demo = PlanFile.Read(File.ReadAllText(Repository.PathOf("samples/data/fall-blend.json"))).Plan!;
 
     private static SoilReport Report(double ph, SoilBuffer buffer, double reading, double? cec = null) =>
-        Demo.Report with
+        Demo.Report! with
         {
             WaterPh = WaterPh.FromValue(ph),
             BufferPhs = [BufferPh.FromValue(reading, buffer)],
@@ -29,7 +29,7 @@ public class LimeInPlanTests
             EarlierLime = null,
             LimeMethod = LimeMethod.Find(method),
             StatedTargetPh = 6.0,
-            LimeDate = Demo.PlantingDate.AddMonths(-6),
+            LimeDate = Demo.PlantingDate!.Value.AddMonths(-6),
             LimeOffers = [.. (limes.Length > 0 ? limes : [Ground]).Select(m => Offer.InBags(m, Mass.FromPounds(50), 5))],
         };
 
@@ -67,7 +67,7 @@ public class LimeInPlanTests
         Assert.Contains("CEC 4 meq/100 g", plan.Solve().Findings.First(f => f.Code == "lime-weakly-buffered").Text, StringComparison.Ordinal);
         var byVolume = plan with
         {
-            Report = plan.Report with
+            Report = plan.Report! with
             {
                 PrintedExchangeCapacity = CationCharge.Of(3.1, CationChargeBasis.Per100CubicCentimeters),
                 WeightPerVolume = Density.FromGramsPerCubicCentimeter(1.48),
@@ -86,9 +86,9 @@ public class LimeInPlanTests
     public void A_stated_target_is_met_or_refused_never_replaced()
     {
         var plan = Plan(5.5, SoilBuffer.Smp, 6.4, "kansas-mf2586", 15);
-        var need = Lime(plan).Computed;
+        var need = Lime(plan).Computed!;
         Assert.Equal(6.0, need.TargetPh);
-        Assert.Equal(0.5 * Lime(plan with { StatedTargetPh = 6.8 }).Computed.Rate!.OfBasis.PoundsPerAcre, need.Rate!.OfBasis.PoundsPerAcre, 1e-6);
+        Assert.Equal(0.5 * Lime(plan with { StatedTargetPh = 6.8 }).Computed!.Rate!.OfBasis.PoundsPerAcre, need.Rate!.OfBasis.PoundsPerAcre, 1e-6);
         var refused = plan with { StatedTargetPh = 6.2 };
         Assert.Equal(AnswerState.Open, Lime(refused).Rate.State);
         Assert.Equal(6.2, Lime(refused).TargetPh);
@@ -170,8 +170,8 @@ public class LimeInPlanTests
     {
         var hydrated = LimingMaterial.FromAnalysis("hydrated", LimingForm.Hydrated, 130);
         var plan = Plan(5.2, SoilBuffer.Smp, 6.4, "vermont-aluminum", 15, hydrated) with { TillageDepth = Length.FromInches(6) };
-        plan = plan with { StatedTargetPh = 6.5, LimeMethod = LimeMethod.Find("texture-fallback"), Plot = plan.Plot with { Texture = SoilTexture.Loam }, Report = plan.Report with { Texture = SoilTexture.Loam } };
-        foreach (DateOnly? day in new DateOnly?[] { plan.PlantingDate, plan.PlantingDate.AddDays(-13), plan.PlantingDate.AddDays(10), null })
+        plan = plan with { StatedTargetPh = 6.5, LimeMethod = LimeMethod.Find("texture-fallback"), Plot = plan.Plot with { Texture = SoilTexture.Loam }, Report = plan.Report! with { Texture = SoilTexture.Loam } };
+        foreach (DateOnly? day in new DateOnly?[] { plan.PlantingDate, plan.PlantingDate!.Value.AddDays(-13), plan.PlantingDate!.Value.AddDays(10), null })
         {
             var near = plan with { LimeDate = day };
             Assert.NotEqual(AnswerState.Given, Lime(near).Order.State);
@@ -179,7 +179,7 @@ public class LimeInPlanTests
             Assert.Equal("ground lime", Lime(near with { LimeOffers = [.. near.LimeOffers, Offer.InBulk(Ground, 90)] }).Offer!.Item.Name);
         }
 
-        var early = plan with { LimeDate = plan.PlantingDate.AddDays(-14) };
+        var early = plan with { LimeDate = plan.PlantingDate!.Value.AddDays(-14) };
         var stone = Lime(early with { LimeOffers = [Offer.InBulk(Ground, 90)] }).Order.Value.ProductRate;
         Assert.Equal(stone.PoundsPerAcre * 90 / 130, Lime(early).Order.Value.ProductRate.PoundsPerAcre, 1e-6);
     }
@@ -191,7 +191,7 @@ public class LimeInPlanTests
         var plan = Plan(4.6, SoilBuffer.Smp, 6.2, "tri-state-1995-smp", 15);
         string[] held = [.. Lime(plan).HoldBack.Select(k => k.Id)];
         Assert.NotEmpty(held);
-        foreach (var other in new[] { plan with { LimeOffers = [] }, plan with { LimeDate = null }, plan with { LimeDate = plan.PlantingDate.AddMonths(1) } })
+        foreach (var other in new[] { plan with { LimeOffers = [] }, plan with { LimeDate = null }, plan with { LimeDate = plan.PlantingDate!.Value.AddMonths(1) } })
         {
             var answers = other.Solve();
             Assert.Equal(held, answers.Lime.Told.HoldBack.Select(k => k.Id));
@@ -200,7 +200,7 @@ public class LimeInPlanTests
             Assert.Contains("Hold back until a new test", Words(answers), StringComparison.Ordinal);
         }
 
-        Assert.Contains("serves the next planting", Words((plan with { LimeDate = plan.PlantingDate.AddMonths(1) }).Solve()), StringComparison.Ordinal);
+        Assert.Contains("serves the next planting", Words((plan with { LimeDate = plan.PlantingDate!.Value.AddMonths(1) }).Solve()), StringComparison.Ordinal);
     }
 
     /// <summary>Practice, as North Carolina's targets lie 1.0 lower on organic soil (LIME-S7): it holds less aluminum.</summary>

@@ -95,11 +95,11 @@ public class LimeLabelTests
         var printed = PrintedLimeRate.Read(
             ApplicationRate.FromPoundsPerAcre(3200), 6.5, Length.FromInches(6), LimeBasis.Find("pure-carbonate"), Institution.NorthCarolina);
         var plan = Demo with { Printed = new PrintedAdvice { Crop = "food plot", Lime = printed } };
-        var lime = (plan with { Report = plan.Report with { WaterPh = WaterPh.FromValue(6.6) } }).Solve().Lime;
+        var lime = (plan with { Report = plan.Report! with { WaterPh = WaterPh.FromValue(6.6) } }).Solve().Lime;
         Assert.Equal(AnswerState.NoneNeeded, lime.State);
         Assert.Equal(AnswerState.NoneNeeded, lime.Value.Order.State);
         Assert.Contains(lime.Findings, f => f.Code == "lime-above-target" && f.Severity == FindingSeverity.Warning);
-        var due = (plan with { Report = plan.Report with { WaterPh = WaterPh.FromValue(5.6) } }).Solve().Lime;
+        var due = (plan with { Report = plan.Report! with { WaterPh = WaterPh.FromValue(5.6) } }).Solve().Lime;
         Assert.Equal(AnswerState.Given, due.State);
         Assert.DoesNotContain("lime-above-target", due.Findings.Select(f => f.Code));
     }

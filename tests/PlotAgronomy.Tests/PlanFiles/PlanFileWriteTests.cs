@@ -170,7 +170,7 @@ public class PlanFileWriteTests
         ["target"] = (p => p with { StatedTargetPh = 8 }, "$.methods.targetPh: expected a number from 5 to 7.5, found 8"),
         ["own kind"] = (p => p with { Plot = p.Plot with { GrewBefore = p.Kinds[0].Kind with { Id = "mine", CommonName = "Mine" } } }, "$.plot.grewBefore: no text reads back as 'Mine'"),
         ["changed kind"] = (p => p with { Plot = p.Plot with { GrewBefore = p.Kinds[0].Kind with { TaxonomyNote = "changed" } } }, "$.plot.grewBefore: no text reads back as"),
-        ["texture"] = (p => p with { Report = p.Report with { Texture = SoilTexture.Clay } }, "$.soilReport: there is no field for a texture on the report"),
+        ["texture"] = (p => p with { Report = p.Report! with { Texture = SoilTexture.Clay } }, "$.soilReport: there is no field for a texture on the report"),
         ["near water"] = (p => p with { Plot = p.Plot with { IsNearWater = false } }, "$.plot: there is no field for water near the plot"),
         ["bulk"] = (p => p with { LimeOffers = [Offer.InBulk(p.LimeOffers[0].Item, 40)] }, "$.materials.lime[0]: there is no field for goods in bulk"),
         ["label alone"] = (p => p with { LimeOffers = [Offer.InBags(LimingMaterial.FromLabel("dust", LimingForm.GroundLimestone, LimeFigure.FromPoundsEqualToOneTon(2000)), Mass.FromPounds(50), 5)] }, "unknown calcium carbonate equivalent"),

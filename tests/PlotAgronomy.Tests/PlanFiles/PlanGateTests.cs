@@ -71,7 +71,7 @@ public class PlanGateTests
     public void A_zero_written_with_a_sign_is_a_plain_zero()
     {
         var plan = PlanFile.Read(EditedPlan.With("frost-seeding", "soilReport.readings.0.value", "-0")).Plan!;
-        Assert.False(double.IsNegative(plan.Report.Readings[0].PrintedValue));
+        Assert.False(double.IsNegative(plan.Report!.Readings[0].PrintedValue));
         Assert.True(Amounts.TryReadMass("-0 lb", out var nothing, out _));
         double pounds = nothing.Pounds;
         Assert.False(double.IsNegative(pounds));

@@ -13,12 +13,15 @@ public class PlanPageTests
 
         A plan file describes one plot and one planting. It is JSON; comments and trailing commas are allowed. Amounts are text with a unit, as people write them: `"0.62 ac"`, `"26,000 ft2"`, `"1.5 oz/1000 ft2"`, `"85 %"`. A ton is the US short ton unless `t` or `tonne` is written. Dates are ISO 8601. Unknown fields are mistakes; nothing is guessed. `check FILE` reports every mistake at once with line, column and JSON path.
 
-        [plan.schema.json](plan.schema.json) is the JSON Schema (draft 2020-12), written from the same declarations as this page. Two examples stand in `samples/data/`.
+        [plan.schema.json](plan.schema.json) is the JSON Schema (draft 2020-12), written from the same declarations as this page. Examples stand in `samples/data/`: whole plans, a county report whose lime rate lacks its labels, and a plan with a strip reading alone.
 
         ## How it is used
 
         - What the laboratory printed is used first, with its own labels; our own sum stands beside it, and a finding reports a real difference.
-        - `methods` names the published systems. A system whose numbers were not yet checked against the publication answers only because it is named there, and says so in a finding.
+        - Nothing is required that is not printed. A plan may hold a plot and a printed recommendation and nothing else, or seed alone, or lime alone, or no report at all: the sheet then says what can be said, asks for the rest, and without a report prints a card to take the sample by.
+        - A field that may be left out may also say `"not stated"`, which is the same. What a printed rate of lime leaves open (of which lime, to which pH, how deep) is asked of the laboratory, and the orders under each plausible answer stand side by side. Without a printed depth the rate is taken as it stands.
+        - `methods` names the published systems. Left out, whose recommendation is printed, the laboratory or the place chooses, and the sheet says which and why; where several could, they stand side by side. A system whose numbers were not yet checked against the publication answers only where it is named there, and says so in a finding.
+        - `homePh` is a pH read with a strip or a meter: a range of lime to plan by, never an order.
         - Shares of a full stand must come to 1.0, or to `totalShare`. A rate says whether it counts pure live seed or bulk seed, and for which sowing method it is written.
         - Of several lots of one kind, the one with the cheapest living pound is taken, unless the kind names a `lot`.
         - With an area alone there is no pass plan: the walking distance is area / swath, and a finding asks for sides.

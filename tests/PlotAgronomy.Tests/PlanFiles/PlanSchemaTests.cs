@@ -18,10 +18,13 @@ public class PlanSchemaTests
     [InlineData("frost-seeding")]
     [InlineData("clover-lots")]
     [InlineData("store-blend")]
+    [InlineData("county-report")]
+    [InlineData("strip-reading")]
+    [InlineData("printed-rate")]
     public void The_demo_plans_satisfy_the_schema(string name) => Assert.True(IsValid(File.ReadAllText(Repository.PathOf($"samples/data/{name}.json"))));
 
     [Theory]
-    [InlineData("\"currency\": \"USD\",", "")]
+    [InlineData("\"planVersion\": 1,", "")]
     [InlineData("\"method\": \"tilled-and-packed\"", "\"method\": \"thrown\"")]
     [InlineData("\"name\": \"Fern Bottom\"", "\"name\": \"Fern Bottom\", \"colour\": \"green\"")]
     [InlineData("\"waterPh\": 5.6", "\"waterPh\": 65")]

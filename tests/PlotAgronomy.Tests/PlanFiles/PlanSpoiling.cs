@@ -112,7 +112,7 @@ internal static partial class PlanSpoiling
     private static IEnumerable<(string Field, string Word)> WordsOf(JsonNode node) => node switch
     {
         JsonObject whole => whole.SelectMany(m =>
-            (m.Value is JsonObject field && field["enum"] is JsonArray words ? words.Select(w => (m.Key, w!.ToString())) : [])
+            (m.Value is JsonObject field && (field["enum"] ?? field["anyOf"]?[0]?["enum"]) is JsonArray words ? words.Select(w => (m.Key, w!.ToString())) : [])
             .Concat(m.Value is null ? [] : WordsOf(m.Value))),
         JsonArray list => list.SelectMany(v => v is null ? [] : WordsOf(v)),
         _ => [],

@@ -203,13 +203,13 @@ public class PlotAnswersTests
     public void The_report_is_rated_by_its_own_institution()
     {
         var plan = Demo;
-        var readings = plan.Report.Readings;
+        var readings = plan.Report!.Readings;
         Assert.NotEmpty(readings);
         var soil = plan.Solve().Soil.Value;
         Assert.NotEqual(AnswerState.NoneNeeded, soil.Ratings.State);
         if (soil.Ratings.TryGet(out var rated))
         {
-            Assert.Equal(SoilProgram.For(plan.Report)!.Institution, rated.System.Institution);
+            Assert.Equal(SoilProgram.For(plan.Report!)!.Institution, rated.System.Institution);
         }
         else
         {

@@ -19,7 +19,7 @@ public class VerdictTests
     }
 
     private static PlotPlan Plan(double ph, params PlannedKind[] kinds) =>
-        Demo with { Kinds = [.. kinds], SeedOffers = [], Report = Demo.Report with { WaterPh = WaterPh.FromValue(ph) } };
+        Demo with { Kinds = [.. kinds], SeedOffers = [], Report = Demo.Report! with { WaterPh = WaterPh.FromValue(ph) } };
 
     private static KindVerdict Only(PlotPlan plan) => Assert.Single(plan.Solve().Verdict.Value.Kinds);
 
@@ -92,7 +92,7 @@ public class VerdictTests
     [Fact]
     public void Without_a_pH_the_verdict_is_open_and_asks_for_it()
     {
-        var answers = (Plan(6.8, Planned("ladino-clover")) with { Report = Demo.Report with { WaterPh = null } }).Solve();
+        var answers = (Plan(6.8, Planned("ladino-clover")) with { Report = Demo.Report! with { WaterPh = null } }).Solve();
         Assert.Equal(AnswerState.Open, answers.Verdict.State);
         Assert.Contains(answers.Verdict.Questions, q => q.Code == "soil-ask-water-ph");
         Assert.StartsWith("Nobody can say before the soil's pH is known", FieldSheet.Of(answers).Sections[0].Blocks.OfType<SheetSentence>().First().Text, StringComparison.Ordinal);

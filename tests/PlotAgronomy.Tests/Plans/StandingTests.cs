@@ -38,7 +38,7 @@ public class StandingTests(ITestOutputHelper output)
     private static IEnumerable<Origin?> Kinds(PlotAnswers answers) =>
         answers.Plan.Kinds.SelectMany(k => new[]
         {
-            k.Kind.Rates?.EvidenceFor(answers.Plan.SowingMethod), k.Kind.SeedCount?.Evidence, k.Kind.Depth?.Evidence, k.Kind.Ph?.Evidence,
+            k.Kind.Rates?.EvidenceFor(answers.Plan.SowingMethod!.Value), k.Kind.SeedCount?.Evidence, k.Kind.Depth?.Evidence, k.Kind.Ph?.Evidence,
             k.Kind.Ph?.BestEvidence, k.Kind.Drainage?.Evidence, k.Kind.Hardiness?.Evidence, k.Kind.Nitrogen?.Evidence, k.Kind.Seasons?.Evidence,
         });
 

@@ -39,7 +39,7 @@ public class UpkeepTests
 
     [Fact]
     public void The_standing_kind_sets_the_target_of_the_lime() =>
-        Assert.Equal("ladino-clover", Plan.Answers.Lime.Value.Target.SetBy!.Id);
+        Assert.Equal("ladino-clover", Plan.Answers.Lime.Value.Target!.SetBy!.Id);
 
     [Fact]
     public void Mowing_thickening_and_the_next_test_are_steps_with_dates_where_known()

@@ -25,12 +25,12 @@ internal static class VariedPlan
 
     private static PlotPlan Vary(PlotPlan plan, Random draw)
     {
-        var day = plan.PlantingDate.AddDays(draw.Next(3) == 0 ? draw.Next(-200, 200) : draw.Next(-20, 20));
+        var day = plan.PlantingDate!.Value.AddDays(draw.Next(3) == 0 ? draw.Next(-200, 200) : draw.Next(-20, 20));
         var varied = plan with
         {
             PlantingDate = day,
             LimeDate = draw.Next(4) switch { 0 => null, 1 => day.AddDays(draw.Next(1, 90)), _ => day.AddDays(-draw.Next(10, 400)) },
-            Report = plan.Report with { WaterPh = draw.Next(12) == 0 ? null : WaterPh.FromValue(4.2 + (draw.Next(40) / 10.0)) },
+            Report = plan.Report! with { WaterPh = draw.Next(12) == 0 ? null : WaterPh.FromValue(4.2 + (draw.Next(40) / 10.0)) },
             Plot = plan.Plot with
             {
                 Drainage = Maybe(draw, Enum.GetValues<DrainageClass>()),
@@ -52,7 +52,7 @@ internal static class VariedPlan
     private static PlotPlan Sown(PlotPlan plan, Random draw)
     {
         var other = plan with { Method = Enum.GetValues<PlantingMethod>()[draw.Next(5)] };
-        return draw.Next(2) == 0 && other.Kinds.All(k => k.Kind.Rates!.For(other.SowingMethod) is not null) ? other : plan;
+        return draw.Next(2) == 0 && other.Kinds.All(k => k.Kind.Rates!.For(other.SowingMethod!.Value) is not null) ? other : plan;
     }
 
     private static PlotPlan Treated(PlotPlan plan, Random draw)

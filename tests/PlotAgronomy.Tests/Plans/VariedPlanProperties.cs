@@ -150,7 +150,7 @@ public class VariedPlanProperties
             foreach (var kind in answers.Verdict.Told.Substitutes)
             {
                 Assert.DoesNotContain(plan.Kinds, k => k.Kind.Id == kind.Kind.Id);
-                Assert.NotNull(kind.Kind.Rates!.For(plan.SowingMethod));
+                Assert.NotNull(kind.Kind.Rates!.For(plan.SowingMethod!.Value));
                 Assert.True(plan.Plot.Drainage is not { } drainage || kind.Kind.Drainage?.Stands(drainage) != false);
                 Assert.True(plan.Soil.WaterPh is not { } ph || ph.Value >= kind.LowestPh || kind.TestMustShow <= answers.Verdict.Told.Expected!.ExpectedPhHigh);
                 Assert.True(plan.Plot.PlantingRegion is null || !kind.Windows.IsEmpty);

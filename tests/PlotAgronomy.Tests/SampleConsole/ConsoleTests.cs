@@ -21,6 +21,9 @@ public class ConsoleTests
     [Trait("Category", "Generated")]
     [InlineData("fall-blend")]
     [InlineData("frost-seeding")]
+    [InlineData("county-report")]
+    [InlineData("strip-reading")]
+    [InlineData("printed-rate")]
     public void The_demo_sheets_are_the_approved_ones(string name)
     {
         var (exit, sheet, error) = Run("plan", Data($"{name}.json"), "--width", "100");

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
@@ -13,6 +14,18 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
         Row.FromCsv
     );
 
+    /// <summary>The column that a texture is read in; sand and loamy sand have none, for they hold too little to be limed by a
+    /// table.</summary>
+    private static readonly Lazy<FrozenDictionary<SoilTexture, SoilTexture>> Columns = Table.Keyed(
+        "Liming/Data/texture-columns.csv",
+        r => r.Choice<SoilTexture>("texture"),
+        r =>
+        {
+            _ = r.Origin();
+            return r.Choice<SoilTexture>("taken_as");
+        }
+    );
+
     /// <summary>Rising by pH.</summary>
     private readonly FrozenDictionary<SoilTexture, ImmutableArray<Row>> byTexture = Rows.Value.ToFrozenDictionary(
         rows => rows.Key,
@@ -22,14 +35,13 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     internal override ImmutableArray<double> Targets { get; } =
     [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
 
-    internal override string Reads => "water pH and a texture of sandy loam, loam or clay loam";
+    internal override string Reads => "water pH and a texture that is not sand";
 
     internal override bool ReadsPh => true;
 
     internal override bool NeedsWaterPh => true;
 
-    internal override double? ReadingOf(PlotSoil soil) =>
-        soil.Texture is { } texture && byTexture.ContainsKey(texture) ? soil.PhInWater : null;
+    internal override double? ReadingOf(PlotSoil soil) => ColumnOf(soil) is not null ? soil.PhInWater : null;
 
     internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
     {
@@ -40,7 +52,24 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     }
 
     internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh) =>
-        byTexture[soil.Texture!.Value].Any(r => r.Ph == reading) ? [] : [FindingCatalog.Create(LimingCodes.Interpolated)];
+        [
+            .. ColumnOf(soil)!.Value is var column && column == soil.Texture
+                ? Array.Empty<Finding>()
+                :
+                [
+                    FindingCatalog.Create(
+                        LimingCodes.TextureTakenAs,
+                        ("texture", SoilWords.Textures[soil.Texture!.Value]),
+                        ("column", SoilWords.Textures[column])
+                    ),
+                ],
+            .. byTexture[column].Any(r => r.Ph == reading)
+                ? Array.Empty<Finding>()
+                : [FindingCatalog.Create(LimingCodes.Interpolated)],
+        ];
+
+    private static SoilTexture? ColumnOf(PlotSoil soil) =>
+        soil.Texture is { } texture && Columns.Value.TryGetValue(texture, out var column) ? column : null;
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
@@ -57,7 +86,7 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     /// <summary>The row at a pH twice, else the rows below and above it; the first row twice below the table.</summary>
     private (Row Low, Row High) Around(double ph, PlotSoil soil)
     {
-        var rows = byTexture[soil.Texture!.Value];
+        var rows = byTexture[ColumnOf(soil)!.Value];
         int above = 0;
         while (above < rows.Length && rows[above].Ph < ph)
         {

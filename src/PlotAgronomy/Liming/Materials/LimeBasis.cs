@@ -28,6 +28,7 @@ public sealed class LimeBasis
             ? LimeFigure.OfBasis(LimeIndex.Find(index), row.Number("index_value"))
             : null;
         IsInPounds = row.YesOrNo("in_pounds");
+        AskedFirst = row.TextOrNull("asked_first") is null ? null : row.Integer("asked_first");
     }
 
     /// <summary>Gets the bases that were read in a publication, or are practice, in the order of their ids.</summary>
@@ -50,6 +51,10 @@ public sealed class LimeBasis
 
     /// <summary>Gets the figure of this lime in the institution's own index; null when its strength is not printed.</summary>
     public LimeFigure? Figure { get; }
+
+    /// <summary>Its place among those that a laboratory nobody knows may count in, the commonest first; null for the rest (common
+    /// practice).</summary>
+    internal int? AskedFirst { get; }
 
     /// <summary>Whether its rates are pounds of an index, which no bag holds as such.</summary>
     internal bool IsInPounds { get; }

@@ -55,13 +55,20 @@ internal static class LimeQuestions
         }
     }
 
-    /// <summary>What a printed rate leaves open: two tons of what, how deep, to which pH, by whom?</summary>
+    /// <summary>What a printed rate leaves open: two tons of what, to which pH, how deep? One question while the lime is not
+    /// known, for one call answers all three.</summary>
     internal static IEnumerable<OpenQuestion> For(PrintedLimeRate printed, string laboratory)
     {
-        (string, string)[] places = [("rate", printed.OfBasis.ToString()), ("laboratory", laboratory)];
+        (string, string)[] places = [("rate", printed.InAmount), ("laboratory", laboratory)];
         if (printed.Basis is null)
         {
-            yield return QuestionCatalog.Ask(LimingCodes.AskBasis, BasesOf(printed.Institution), b => b.Name, places);
+            yield return QuestionCatalog.Ask(
+                LimingCodes.AskBasis,
+                BasesOf(printed.Institution),
+                b => b.Name,
+                [.. places, ("missing", printed.MissingInWords)]
+            );
+            yield break;
         }
 
         if (printed.TargetPh is null)
@@ -78,17 +85,82 @@ internal static class LimeQuestions
                 places
             );
         }
+    }
 
-        if (printed.Institution is null)
+    /// <summary>What to ask where no method was named and none could be chosen: whose of several, which buffer, or another
+    /// reading.</summary>
+    internal static IEnumerable<OpenQuestion> ForNoMethod(PlotSoil soil, double targetPh, ImmutableArray<LimeMethod> fitting)
+    {
+        string laboratory = soil.Report.Laboratory;
+        if (fitting.Length > 1)
         {
             yield return QuestionCatalog.Ask(
-                LimingCodes.AskInstitution,
-                [.. LimeMethod.All.Select(m => m.Institution).Distinct().Take(OpenQuestion.MostPlausible)],
-                institution => institution.Name,
-                places
+                LimingCodes.AskWhose,
+                [.. fitting.Take(OpenQuestion.MostPlausible)],
+                m => m.Name,
+                ("laboratory", laboratory)
+            );
+        }
+        else if (soil.Report.UnnamedBufferPh is { } unnamed)
+        {
+            yield return QuestionCatalog.Ask(
+                LimingCodes.AskBuffer,
+                ByOwnBuffer(soil, targetPh),
+                m => $"{SoilWords.For(m.Buffers[0])} ({m.Name})",
+                ("reading", Amounts.Print(unnamed, 2)),
+                ("laboratory", laboratory)
+            );
+        }
+        else if (soil.WaterPh is null)
+        {
+            yield return SoilQuestions.WaterPh(soil.Report);
+        }
+        else
+        {
+            ImmutableArray<LimeMethod> others =
+            [
+                .. LimeMethod
+                    .All.Where(m => m.Soils.Contains(soil.Class) && m.Institution != Institution.Practice)
+                    .DistinctBy(m => m.Reads)
+                    .Take(OpenQuestion.MostPlausible),
+            ];
+            yield return QuestionCatalog.Ask(
+                LimingCodes.AskAnyReading,
+                others,
+                m => $"{m.Reads} ({m.Name})",
+                ("methods", string.Join("; ", others.Select(m => $"{m.Name}, with {m.Reads}"))),
+                ("laboratory", laboratory)
             );
         }
     }
+
+    /// <summary>The soil as it would be if its unnamed buffer pH were read in this buffer.</summary>
+    internal static SoilReport InBuffer(SoilReport report, SoilBuffer buffer) =>
+        report.UnnamedBufferPh is { } reading
+            ? report with
+            {
+                BufferPhs = [.. report.BufferPhs, BufferPh.FromValue(reading, buffer)],
+                UnnamedBufferPh = null,
+            }
+            : report;
+
+    /// <summary>The checked methods that would give the reading a rate, were it read in their buffer.</summary>
+    private static ImmutableArray<LimeMethod> ByOwnBuffer(PlotSoil soil, double targetPh) =>
+        [
+            .. LimeMethod
+                .All.Where(m => !m.Buffers.IsEmpty && m.Soils.Contains(soil.Class))
+                .Where(m =>
+                    m.NeedFor(
+                        PlotSoil.For(InBuffer(soil.Report, m.Buffers[0])) with
+                        {
+                            SoilClass = soil.SoilClass,
+                        },
+                        m.ClosestTarget(targetPh)
+                    ).Rate
+                        is not null
+                )
+                .Take(OpenQuestion.MostPlausible),
+        ];
 
     /// <summary>The lime that nobody offers, or of which no offer can be counted.</summary>
     internal static OpenQuestion<LimingForm> Offer() =>
@@ -102,15 +174,20 @@ internal static class LimeQuestions
             day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
         );
 
-    /// <summary>The limes that rates are counted in: those of the institution first.</summary>
-    private static ImmutableArray<LimeBasis> BasesOf(Institution? institution) =>
+    /// <summary>The limes that rates are counted in: those of the institution, then the commonest.</summary>
+    private static ImmutableArray<LimeBasis> BasesOf(Institution? institution)
+    {
+        ImmutableArray<LimeBasis> own =
         [
-            .. LimeMethod
-                .All.OrderByDescending(m => m.Institution == institution)
-                .Select(m => m.Basis)
+            .. LimeMethod.All.Where(m => m.Institution == institution).Select(m => m.Basis).Distinct(),
+        ];
+        return
+        [
+            .. own.Concat(LimeBasis.All.Where(b => b.AskedFirst is not null).OrderBy(b => b.AskedFirst))
                 .Distinct()
                 .Take(OpenQuestion.MostPlausible),
         ];
+    }
 
     /// <summary>Readings over the whole range of a method, evenly.</summary>
     private static ImmutableArray<double> Steps(double low, double high)

@@ -79,7 +79,10 @@ public sealed partial class LimeRate
             depth,
             Basis,
             Institution
-        );
+        )
+        {
+            Silent = Silent,
+        };
     }
 
     /// <summary>Pounds of a real material that do the same.</summary>
@@ -125,8 +128,18 @@ public sealed partial class LimeRate
 
     /// <summary>Invariant text such as <c>2.65 ton/ac of 100-score lime to pH 6.4, 6 in deep (Oregon)</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"{AmountInWords} to pH {LimeText.Ph(TargetPh)}, " + $"{LimeText.Inches(Depth)} in deep ({Institution})";
+    public override string ToString()
+    {
+        string target = Silent.HasFlag(LimeLabels.Target) ? "" : $" to pH {LimeText.Ph(TargetPh)}";
+        string deep = Silent.HasFlag(LimeLabels.Depth) ? "" : $", {LimeText.Inches(Depth)} in deep";
+        return $"{AmountInWords}{target}{deep} ({Institution})";
+    }
+
+    /// <summary>The labels that its source does not print: what stands for them is not told, and nothing is scaled by
+    /// it.</summary>
+    internal LimeLabels Silent { get; private init; }
+
+    internal LimeRate SilentOn(LimeLabels labels) => new(OfBasis, TargetPh, Depth, Basis, Institution) { Silent = labels };
 
     internal LimeRate With(ApplicationRate ofBasis) => Relabelled(ofBasis.PoundsPerAcre, Basis);
 
@@ -170,7 +183,7 @@ public sealed partial class LimeRate
     }
 
     internal LimeRate Relabelled(double poundsPerAcre, LimeBasis basis) =>
-        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), TargetPh, Depth, basis, Institution);
+        new(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), TargetPh, Depth, basis, Institution) { Silent = Silent };
 
     private bool SameDepth(LimeRate other)
     {

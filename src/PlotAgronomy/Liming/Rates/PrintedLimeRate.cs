@@ -61,17 +61,83 @@ public sealed class PrintedLimeRate : IWorkedResult
         Institution? institution
     ) => new(rate, targetPh, depth, basis, institution);
 
+    /// <summary>The labels that the report does not print.</summary>
+    internal LimeLabels Silent =>
+        (TargetPh is null ? LimeLabels.Target : LimeLabels.None)
+        | (Depth is null ? LimeLabels.Depth : LimeLabels.None)
+        | (Basis is null ? LimeLabels.Basis : LimeLabels.None);
+
+    /// <summary>The rate as it stands, whatever label is missing but the lime it is counted in; null without that. A depth that
+    /// is not printed is that of the ground worked, so that nothing is scaled by it.</summary>
+    /// <param name="worked">Depth to which the ground is worked.</param>
+    /// <param name="wantedPh">pH the plan aims at, for a target that is not printed.</param>
+    internal LimeRate? AsItStands(Length worked, double wantedPh) =>
+        Rate
+        ?? (
+            Basis is { } basis
+                ? LimeRate
+                    .FromBasis(
+                        OfBasis,
+                        TargetPh ?? wantedPh,
+                        Depth ?? worked,
+                        basis,
+                        Institution ?? PlotAgronomy.Institution.Practice
+                    )
+                    .SilentOn(Silent)
+                : null
+        );
+
+    /// <summary>The same with another label.</summary>
+    internal PrintedLimeRate With(LimeBasis? basis = null, Length? depth = null) =>
+        new(OfBasis, TargetPh, depth ?? Depth, basis ?? Basis, Institution);
+
+    /// <summary>The rate with the labels that are printed, such as <c>2 ton/ac of lime</c>.</summary>
+    internal string InPrint
+    {
+        get
+        {
+            string lime = Basis is { } basis ? basis.Substance : "lime";
+            string target = TargetPh is { } ph ? $" to pH {LimeText.Ph(ph)}" : "";
+            string deep = Depth is { } depth ? $", {LimeText.Inches(depth)} in deep" : "";
+            return $"{InAmount} of {lime}{target}{deep}";
+        }
+    }
+
+    /// <summary>The rate as it stands, in tons unless it is counted in pounds of an index.</summary>
+    internal string InAmount =>
+        Basis is { IsInPounds: true }
+            ? $"{Amounts.Print(OfBasis.PoundsPerAcre, 0)} lb/ac"
+            : $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac";
+
+    /// <summary>What is not printed, in words; empty where all is.</summary>
+    internal string MissingInWords
+    {
+        get
+        {
+            string[] missing =
+            [
+                .. Basis is null ? ["of which lime"] : Array.Empty<string>(),
+                .. TargetPh is null ? ["to which pH"] : Array.Empty<string>(),
+                .. Depth is null ? ["for how deep a soil"] : Array.Empty<string>(),
+            ];
+            return missing.Length > 1 ? $"{string.Join(", ", missing[..^1])} and {missing[^1]}" : string.Concat(missing);
+        }
+    }
+
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        Rate is null
-            ? []
-            : [LimingFormulas.All["lime-as-labelled"].Line(Rate.ToString(), ("what", "Printed rate")).From(Rate.Basis.Origin)];
+        [
+            Rate is null
+                ? LimingFormulas.All["lime-as-labelled"].Line(InPrint, ("what", "Printed rate"))
+                : LimingFormulas.All["lime-as-labelled"].Line(Rate.ToString(), ("what", "Printed rate")).From(Rate.Basis.Origin),
+        ];
 
     private IEnumerable<Finding> Missing()
     {
         if (Basis is null)
         {
             yield return FindingCatalog.Create(LimingCodes.BasisUnknown);
+            yield break;
         }
 
         if (TargetPh is null)
@@ -82,11 +148,6 @@ public sealed class PrintedLimeRate : IWorkedResult
         if (Depth is null)
         {
             yield return MissingLabel("depth");
-        }
-
-        if (Institution is null)
-        {
-            yield return MissingLabel("institution");
         }
     }
 

@@ -206,12 +206,16 @@ public sealed class LimeTarget : IWorkedResult
         string instead = kind.Ph is { } own
             ? $"pH {LimeText.Ph(own.BestPhFrom)}, the lower end of the band that suits it, is taken"
             : "it has no say";
-        yield return FindingCatalog.Create(
-            LimingCodes.TargetNotKnown,
-            ("institution", Institution.Name),
-            ("kind", kind.ShortName),
-            ("instead", instead)
-        );
+        if (Institution != Institution.Practice)
+        {
+            yield return FindingCatalog.Create(
+                LimingCodes.TargetNotKnown,
+                ("institution", Institution.Name),
+                ("kind", kind.ShortName),
+                ("instead", instead)
+            );
+        }
+
         if (kind.Ph?.BestEvidence.FindingFor($"the best pH of {kind.ShortName}") is { } memory)
         {
             yield return memory;

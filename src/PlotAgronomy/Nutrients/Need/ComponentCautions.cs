@@ -15,7 +15,7 @@ internal static class ComponentCautions
             .. from component in components
             where component.Counts
             from nutrient in SystemNutrients
-            from finding in component.AnswerFor(nutrient)?.FindingsOn(nutrient) ?? [WithoutRow(request, component, nutrient)]
+            from finding in component.AnswerFor(nutrient)?.FindingsOn(nutrient) ?? WithoutRow(request, component, nutrient)
             select finding,
             .. TakenAs(request, components),
         ];
@@ -23,13 +23,18 @@ internal static class ComponentCautions
     private static Finding NoneCounts(PlotNeedRequest request) =>
         FindingCatalog.Create(NutrientCodes.NoShareCounts, ("share", Amounts.Print(ComponentNeeds.CountedFrom(request), 4)));
 
-    private static Finding WithoutRow(PlotNeedRequest request, ComponentNeed component, PlantNutrient nutrient) =>
-        FindingCatalog.Create(
-            NutrientCodes.KindWithoutRow,
-            ("system", request.System.Name),
-            ("kind", component.Component.Kind.ShortName),
-            ("nutrient", SoilWords.For(nutrient))
-        );
+    private static ImmutableArray<Finding> WithoutRow(PlotNeedRequest request, ComponentNeed component, PlantNutrient nutrient) =>
+        request.System is { } system
+            ?
+            [
+                FindingCatalog.Create(
+                    NutrientCodes.KindWithoutRow,
+                    ("system", system.Name),
+                    ("kind", component.Component.Kind.ShortName),
+                    ("nutrient", SoilWords.For(nutrient))
+                ),
+            ]
+            : [];
 
     /// <summary>What stands in for a kind; where the next row would say much else it is asked.</summary>
     private static IEnumerable<Finding> TakenAs(PlotNeedRequest request, ImmutableArray<ComponentNeed> components)
@@ -49,7 +54,7 @@ internal static class ComponentCautions
             .Select(g =>
                 FindingCatalog.Create(
                     NutrientCodes.RowsDiffer,
-                    ("system", request.System.Name),
+                    ("system", request.System!.Name),
                     ("kind", string.Join("; ", g.Select(s => s.Kind))),
                     ("row", CropRows.WordsFor(g.Key.Row)),
                     ("nutrient", SoilWords.For(g.Key.Nutrient)),
@@ -67,7 +72,7 @@ internal static class ComponentCautions
                     .Select(taken =>
                         FindingCatalog.Create(
                             NutrientCodes.TakenAs,
-                            ("system", request.System.Name),
+                            ("system", request.System!.Name),
                             ("kind", string.Join("; ", taken.Select(t => t.Kind))),
                             ("row", CropRows.WordsFor(taken.Key))
                         )

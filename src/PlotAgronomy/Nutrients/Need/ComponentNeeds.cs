@@ -18,7 +18,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
     internal static bool NoneCounts(PlotNeedRequest request)
     {
         double counted = CountedFrom(request);
-        return request.Kinds.All(k => k.ShareOfFullStand < counted);
+        return !request.Kinds.IsEmpty && request.Kinds.All(k => k.ShareOfFullStand < counted);
     }
 
     internal static KindUse UseOf(PlotNeedRequest request, CropKind kind) =>
@@ -29,8 +29,8 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         var proxy = KindProxy.For(component.Kind);
         var use = UseOf(request, component.Kind);
         bool isBrowsed = IsBrowsed(use);
-        var phosphateRow = use.TakenAs ?? proxy.RowIn(request.System, PlantNutrient.Phosphate, isBrowsed);
-        var potashRow = use.TakenAs ?? proxy.RowIn(request.System, PlantNutrient.Potash, isBrowsed);
+        var phosphateRow = RowOf(PlantNutrient.Phosphate);
+        var potashRow = RowOf(PlantNutrient.Potash);
         var phosphate = Answer(phosphateRow, use);
         return new ComponentNeed
         {
@@ -42,13 +42,16 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
             PotashAnswer = potashRow == phosphateRow ? phosphate : Answer(potashRow, use),
             Nitrogen = Nitrogen(component.Kind, use, proxy),
         };
+
+        CropRow? RowOf(PlantNutrient nutrient) =>
+            request.System is { } system ? use.TakenAs ?? proxy.RowIn(system, nutrient, isBrowsed) : null;
     }
 
     /// <summary>A row counted in another unit than the yield has no answer for a crop that leaves the plot; where it stays, the
     /// yield is left aside.</summary>
     internal NutrientRecommendation? Answer(CropRow? row, KindUse use) =>
         row is { } known && (IsBrowsed(use) || use.Yield is not { } yield || yield.Unit == CropRows.UnitOf(known))
-            ? request.System.Recommend(request.Soil, CropUseOf(known, use) with { BuildUpYears = request.BuildUpYears })
+            ? request.System!.Recommend(request.Soil, CropUseOf(known, use) with { BuildUpYears = request.BuildUpYears })
             : null;
 
     internal static bool IsBrowsed(KindUse use) =>

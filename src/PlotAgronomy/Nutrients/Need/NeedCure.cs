@@ -11,11 +11,11 @@ internal sealed class NeedCure(
     ImmutableArray<NutrientTarget> used
 )
 {
-    /// <summary>Nitrogen, phosphate and potash that nobody gives a figure for.</summary>
+    /// <summary>Nitrogen, phosphate and potash that nobody gives a figure for; without kinds none is asked for.</summary>
     internal ImmutableArray<PlantNutrient> NotKnown =>
         [
             .. new[] { PlantNutrient.Nitrogen, PlantNutrient.Phosphate, PlantNutrient.Potash }.Where(n =>
-                used.All(t => t.Nutrient != n)
+                !request.Kinds.IsEmpty && used.All(t => t.Nutrient != n)
             ),
         ];
 
@@ -30,8 +30,16 @@ internal sealed class NeedCure(
             return Fact(nutrient, "the nitrogen rule", "the yield hoped for, within its table");
         }
 
+        if (request.System is not { } own)
+        {
+            return FindingCatalog.Create(
+                request.Soil.Report.PrintsReadings ? NutrientCodes.NotKnownNoSystem : NutrientCodes.NotKnownNoReport,
+                ("nutrient", SoilWords.For(nutrient))
+            );
+        }
+
         var silences = Silences(nutrient).ToList();
-        return silences.Find(u => u.LacksFact) is { } lacking ? Fact(nutrient, request.System.Name, lacking.Reason)
+        return silences.Find(u => u.LacksFact) is { } lacking ? Fact(nutrient, own.Name, lacking.Reason)
             : ServedBy(nutrient) is { IsEmpty: false } others
                 ? FindingCatalog.Create(
                     NutrientCodes.NotKnownSystem,
@@ -47,7 +55,7 @@ internal sealed class NeedCure(
                     "test",
                     silences.Exists(u => u.IsForSoil)
                         ? "its table for muck and peat"
-                        : request.System.Accepts.FirstOrDefault(t => t.Nutrient == nutrient)?.ToString() ?? "another test"
+                        : own.Accepts.FirstOrDefault(t => t.Nutrient == nutrient)?.ToString() ?? "another test"
                 )
             );
     }
@@ -66,7 +74,7 @@ internal sealed class NeedCure(
     private IEnumerable<RecommendationSystem> WithARow(PlantNutrient nutrient) =>
         from component in components
         where component.Counts && component.RowFor(nutrient) is null
-        from system in request.System.Siblings()
+        from system in request.System?.Siblings() ?? []
         where
             KindProxy
                 .For(component.Component.Kind)

@@ -54,7 +54,7 @@ internal sealed class NeedLines(
             yield return NutrientFormulas
                 .All["need-of-kind"]
                 .Line(
-                    $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac by {request.System.Name}, row for "
+                    $"{Amounts.Print(need.Rate.PoundsPerAcre, 1)} lb/ac by {request.System!.Name}, row for "
                         + $"{CropRows.WordsFor(row)}, {NutrientFormulas.Number(component.Component.ShareOfFullStand)} of a "
                         + "full stand",
                     ("nutrient", SoilWords.For(nutrient)),

@@ -24,7 +24,7 @@ internal sealed class NitrogenOfBlend
         ];
         fedShare = fed.Sum(c => c.Component.ShareOfFullStand);
         var answered = fed.Where(c => c.Nitrogen.Low is not null).ToList();
-        IsAnswered = answered.Count == fed.Length;
+        IsAnswered = components.Length > 0 && answered.Count == fed.Length;
         GrossLowPounds = answered.Sum(c => Part(c, c.Nitrogen.Low!.Value));
         GrossHighPounds = answered.Sum(c => Part(c, c.Nitrogen.High!.Value));
         CreditPounds = request.LegumeCredit?.Rate.PoundsPerAcre ?? 0;
@@ -36,7 +36,7 @@ internal sealed class NitrogenOfBlend
     /// <summary>Whether every non-legume's rule gave a figure; else the sum would be too low in silence.</summary>
     internal bool IsAnswered { get; }
 
-    internal bool IsLegumesOnly => fed.IsEmpty;
+    internal bool IsLegumesOnly => fed.IsEmpty && !request.Kinds.IsEmpty;
 
     internal double GrossLowPounds { get; }
 

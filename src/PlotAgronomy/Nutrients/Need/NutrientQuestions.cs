@@ -38,6 +38,15 @@ internal static class NutrientQuestions
         }
     }
 
+    /// <summary>Whose of several systems that read the report, where nothing tells; or a test that one could read.</summary>
+    internal static OpenQuestion<RecommendationSystem> Whose(SoilReport report, ImmutableArray<RecommendationSystem> fitting) =>
+        QuestionCatalog.Ask(
+            fitting.IsEmpty ? NutrientCodes.AskAnyTest : NutrientCodes.AskWhose,
+            [.. fitting.Take(OpenQuestion.MostPlausible)],
+            system => system.Name,
+            ("laboratory", report.Laboratory)
+        );
+
     /// <summary>The yields that nitrogen rules go by and nobody told.</summary>
     internal static IEnumerable<OpenQuestion> Yields(PlotNeed need) =>
         need

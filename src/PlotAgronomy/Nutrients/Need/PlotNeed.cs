@@ -57,8 +57,8 @@ public sealed class PlotNeed : IWorkedResult
     /// <summary>The need of a plot by the rule for blends.</summary>
     /// <param name="request">Report, kinds with shares, system, and what else is known.</param>
     /// <returns>The need, with the need of each kind beside it.</returns>
-    /// <exception cref="ArgumentException">No kind and nothing printed, a kind twice, a use of what is none of the kinds, two
-    /// targets by hand for one nutrient, or a crop carried off without a yield.</exception>
+    /// <exception cref="ArgumentException">Neither a kind nor a printed figure, a kind twice, a use of what is none of the kinds,
+    /// two targets by hand for one nutrient, or a crop carried off without a yield.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The share that counts is negative, NaN or infinite.</exception>
     /// <remarks>P and K by the shares of the kinds in the stand; secondary nutrients for the kinds at or above a share of a full
     /// stand (0.2 unless stated); nitrogen by the shares of the kinds that are not legumes, together at most one full stand, less
@@ -67,9 +67,9 @@ public sealed class PlotNeed : IWorkedResult
     public static PlotNeed For(PlotNeedRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        if (request.Printed is null)
+        if (request is { Kinds.IsEmpty: true, Printed: null, Overrides.IsEmpty: true })
         {
-            Guard.NotEmpty<KindShare>(request.Kinds, nameof(request));
+            throw new ArgumentException("Without kinds a need has to be printed or set by hand.", nameof(request));
         }
 
         Guard.AtLeast(request.CountedFromShare ?? 0, 0, "of a full stand", nameof(request));
@@ -94,6 +94,9 @@ public sealed class PlotNeed : IWorkedResult
         var sum = new PlotNeedSum(request);
         return new PlotNeed(sum.Used, sum);
     }
+
+    /// <summary>The need of which nobody asks anything.</summary>
+    internal static PlotNeed Nothing { get; } = new([], null);
 
     /// <summary>A need stated by the user, without a recommendation system behind it.</summary>
     /// <param name="targets">Targets; at least one, no nutrient twice.</param>

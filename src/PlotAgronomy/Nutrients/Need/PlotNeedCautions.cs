@@ -32,17 +32,18 @@ internal static class PlotNeedCautions
 
     /// <summary>Nothing is carried off, and the system would put back what is: said once for the plot.</summary>
     private static bool IsBuiltUpInPlace(PlotNeedSum sum) =>
-        sum.Request.System.Philosophy == SystemPhilosophy.BuildUpAndMaintenance
+        sum.Request is { System: { } system, Kinds.IsEmpty: false }
+        && system.Philosophy == SystemPhilosophy.BuildUpAndMaintenance
         && sum.Components.All(c => !ComponentNeeds.UseOf(sum.Request, c.Component.Kind).IsCarriedOff);
 
     private static IEnumerable<Finding> Institutions(PlotNeedRequest request) =>
-        ProgramSystems.Foreign(request.Soil.Report, request.System) is { } program
+        request.System is { } system && ProgramSystems.Foreign(request.Soil.Report, system) is { } program
             ?
             [
                 FindingCatalog.Create(
                     NutrientCodes.InstitutionsMixed,
                     ("program", program.Institution.Name),
-                    ("system", request.System.Name)
+                    ("system", system.Name)
                 ),
             ]
             : [];

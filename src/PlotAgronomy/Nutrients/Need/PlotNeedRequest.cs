@@ -13,19 +13,17 @@ public sealed class PlotNeedRequest
         init => field = Guard.NotNull(value, nameof(Soil));
     }
 
-    /// <summary>Gets the kinds to grow, with their shares of a full stand.</summary>
+    /// <summary>Gets the kinds to grow, with their shares of a full stand; none where only the printed figures are
+    /// followed.</summary>
     public required ImmutableArray<KindShare> Kinds
     {
         get;
         init => field = Guard.Listed(value, nameof(Kinds));
     }
 
-    /// <summary>Gets the recommendation system; none is chosen in silence.</summary>
-    public required RecommendationSystem System
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(System));
-    }
+    /// <summary>Gets the recommendation system; null where none is known, and then phosphate and potash have no figure of ours.
+    /// None is chosen in silence.</summary>
+    public required RecommendationSystem? System { get; init; }
 
     /// <summary>Gets the years over which a poor soil is built up; null takes the system's own (Missouri: 4 or 8 for
     /// phosphorus).</summary>

@@ -68,7 +68,7 @@ internal static class SeasonCautions
         {
             yield return FindingCatalog.Create(
                 NutrientCodes.NitrogenDiffers,
-                ("system", request.System.Name),
+                ("system", request.System!.Name),
                 ("printed", Amounts.Print(printed.Rate.PoundsPerAcre, 1)),
                 ("row", CropRows.WordsFor(row)),
                 ("rule", component.Nitrogen.Rule.Title),

@@ -23,7 +23,7 @@ internal sealed record StandIn(
         var use = ComponentNeeds.UseOf(request, kind);
         var row = component.RowFor(nutrient)!.Value;
         CropRow? next = null;
-        foreach (var candidate in KindProxy.For(kind).RowsIn(request.System, nutrient, ComponentNeeds.IsBrowsed(use)))
+        foreach (var candidate in KindProxy.For(kind).RowsIn(request.System!, nutrient, ComponentNeeds.IsBrowsed(use)))
         {
             if (candidate != row)
             {

@@ -100,5 +100,5 @@ internal sealed class UsedTargets(PlotNeedRequest request, ImmutableArray<Nutrie
 
     /// <summary>Who asks for our own figure.</summary>
     private string Ours(PlantNutrient nutrient) =>
-        nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System.Name : "the rule here";
+        nutrient is PlantNutrient.Phosphate or PlantNutrient.Potash ? request.System?.Name ?? "the rule here" : "the rule here";
 }

@@ -24,6 +24,9 @@ internal abstract class PlanField(string name, PlanNeed need, string meaning)
 
     internal string Meaning => meaning;
 
+    /// <summary>Whether it may say in words that nothing is stated.</summary>
+    internal bool MayBeNotStated => need == PlanNeed.Optional;
+
     /// <summary>What it may hold, as the page says it.</summary>
     internal abstract string InWords { get; }
 

@@ -9,6 +9,9 @@ namespace PlotAgronomy.PlanFiles;
 /// unread in silence, so that each mistake is told once and all are told together.</remarks>
 internal sealed class PlanPart
 {
+    /// <summary>What may stand in a field that may be left out.</summary>
+    internal const string NotStated = "not stated";
+
     private const string BeyondReckoning = "these figures are too large or too small to reckon with; is one of them wrong?";
 
     private readonly PlanNode node;
@@ -50,7 +53,7 @@ internal sealed class PlanPart
     /// <summary>The whole file.</summary>
     internal PlanPart Plan => around?.Plan ?? this;
 
-    internal bool Has(PlanField field) => node.Find(field.Name) is not null;
+    internal bool Has(PlanField field) => NodeOf(field) is not null;
 
     /// <summary>The value of a field; nothing is made of this part when it is not there or could not be read.</summary>
     internal T Get<T>(PlanField<T> field) => Value(field) is T value ? value : throw new UnreadException();
@@ -161,12 +164,18 @@ internal sealed class PlanPart
                 throw new UnreachableException($"'{field.Name}' is no field of {shape.Name}.");
             }
 
-            value = node.Find(field.Name) is { } found ? read(found, this) : null;
+            value = NodeOf(field) is { } found ? read(found, this) : null;
             values.Add(field, value);
         }
 
         return value;
     }
+
+    /// <summary>What stands in a field. What may be left out may also be said to be not stated, which is the same.</summary>
+    private PlanNode? NodeOf(PlanField field) =>
+        node.Find(field.Name) is { } found && !(field.MayBeNotStated && found is { Kind: PlanNodeKind.Text, Text: NotStated })
+            ? found
+            : null;
 
     private void CheckNames()
     {

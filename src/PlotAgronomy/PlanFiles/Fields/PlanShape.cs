@@ -89,7 +89,7 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
         {
             schema.WriteStartObject(field.Name);
             schema.WriteString("description", field.Meaning);
-            field.Describe(schema);
+            SchemaText.WriteOrNotStated(schema, field);
             schema.WriteEndObject();
         }
 

@@ -8,6 +8,25 @@ internal static class SchemaText
     /// <summary>Refers to a part that has a name of its own.</summary>
     internal static void WriteReference(Utf8JsonWriter json, string name) => json.WriteString("$ref", $"#/$defs/{name}");
 
+    /// <summary>What a field may hold, or that nothing is stated where it may be left out.</summary>
+    internal static void WriteOrNotStated(Utf8JsonWriter json, PlanField field)
+    {
+        if (!field.MayBeNotStated)
+        {
+            field.Describe(json);
+            return;
+        }
+
+        json.WriteStartArray("anyOf");
+        json.WriteStartObject();
+        field.Describe(json);
+        json.WriteEndObject();
+        json.WriteStartObject();
+        json.WriteString("const", PlanPart.NotStated);
+        json.WriteEndObject();
+        json.WriteEndArray();
+    }
+
     /// <summary>A list of names; nothing when there are none.</summary>
     internal static void WriteNames(Utf8JsonWriter json, string property, IEnumerable<string> names)
     {

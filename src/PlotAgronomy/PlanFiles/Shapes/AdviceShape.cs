@@ -10,7 +10,9 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
     internal AdviceShape(PlanField<string> laboratory)
         : base("printedRecommendation", "What the laboratory itself recommended; used first.")
     {
-        var crop = Required("crop", Text("wildlife plot"), "Crop it was printed for.", p => p.Printed!.Crop);
+        var crop = Optional("crop", Text("wildlife plot"), "Crop it was printed for.", p =>
+            p.Printed!.Crop == PrintedAdvice.UnnamedCrop ? null : p.Printed.Crop
+        );
         var lime = Optional("lime", Lime(laboratory), "Lime.", p => p.Printed!.Lime is null ? null : p);
         var nitrogen = Optional("nitrogen", Rate("40 lb/ac"), "Nitrogen, N.", p => p.Printed!.Nitrogen);
         var phosphate = Optional("phosphate", Rate("60 lb/ac"), "Phosphate, P2O5.", p => p.Printed!.Phosphate);
@@ -19,7 +21,7 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
         ReadAs(at =>
             new()
             {
-                Crop = at.Get(crop),
+                Crop = at.Find(crop) ?? PrintedAdvice.UnnamedCrop,
                 Lime = at.Find(lime),
                 Nitrogen = at.Maybe(nitrogen),
                 Phosphate = at.Maybe(phosphate),
@@ -37,27 +39,35 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
         static PrintedLimeRate Of(PlotPlan plan) => plan.Printed!.Lime!;
         var rate = shape.Required("rate", Rate("1.5 ton/ac"), "Rate as printed.", p => Of(p).OfBasis);
         var bases = Choice(LimeBasis.Everything, b => b.Id);
-        var basis = shape.Required("basis", bases, "Material the rate is written for.", p => Of(p).Basis);
-        var targetPh = shape.Required("targetPh", NumberWithin<double>("printed-target-ph"), "pH it aims at.", p =>
-            Of(p).TargetPh
-        );
-        var depth = shape.Required("depth", Length("8 in"), "Depth of soil it treats.", p => Of(p).Depth);
+        const string OfWhich =
+            "Lime the rate is counted in; left out where the report does not say, and the orders under each stand side by side.";
+        var basis = shape.Optional("basis", bases, OfWhich, p => Of(p).Basis);
+        const string Aim = "pH it aims at; left out where the report does not say.";
+        var targetPh = shape.Optional("targetPh", NumberWithin<double>("printed-target-ph"), Aim, p => Of(p).TargetPh);
+        const string Deep =
+            "Depth of soil it treats; left out where the report does not say, and the rate is then taken as it stands.";
+        var depth = shape.Optional("depth", Length("8 in"), Deep, p => Of(p).Depth);
         var institution = shape.Optional(
             "institution",
             Text<Institution>(Institution.NorthCarolina.Name, Institution.TryFind, i => i.IsListed ? i.Name : null),
             "Institution whose table the laboratory went by; without it, the laboratory itself.",
-            p => Of(p).Institution == Institution.FindLaboratory(p.Report.Laboratory) ? null : Of(p).Institution
+            p => Of(p).Institution == OfLaboratory(p.ReportOrNone.Laboratory) ? null : Of(p).Institution
         );
-        shape.Unsaid("a rate of no institution", p => Of(p).Institution is null);
+        shape.Unsaid("a rate of no institution from a laboratory that is named", p =>
+            Of(p).Institution is null && OfLaboratory(p.ReportOrNone.Laboratory) is not null
+        );
 
         shape.ReadAs(at =>
         {
             var laboratory = at.Around.Around.Find(ofReport);
-            var whose = at.Find(institution) ?? (laboratory is null ? null : Institution.FindLaboratory(laboratory));
+            var whose = at.Find(institution) ?? OfLaboratory(laboratory);
             return at.Try(rate, () =>
-                PrintedLimeRate.Read(at.Get(rate), at.Maybe(targetPh), at.Maybe(depth), at.Get(basis), whose)
+                PrintedLimeRate.Read(at.Get(rate), at.Maybe(targetPh), at.Maybe(depth), at.Find(basis), whose)
             );
         });
         return shape;
     }
+
+    private static Institution? OfLaboratory(string? laboratory) =>
+        laboratory is null or SoilReport.UnnamedLaboratory ? null : Institution.FindLaboratory(laboratory);
 }

@@ -35,7 +35,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             k => IfSet(k.AsRate)
         );
         var rateFor = Optional("rateFor", Hyphened(SowingMethods.Words), "Sowing method the rate is written for.", k =>
-            k.AsRate ? k.Plan.SowingMethod : null
+            k.AsRate ? k.Plan.ComparedMethod : null
         );
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsCheapest ? null : k.Planned.Offer.Item.Label);
@@ -157,7 +157,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             get
             {
                 double share = Planned.Share.ShareOfFullStand;
-                double full = Planned.Kind.FullRange(Plan.SowingMethod).Full.PoundsPerAcre;
+                double full = Planned.Kind.FullRange(Plan.ComparedMethod).Full.PoundsPerAcre;
                 double[] near = [share * full, Math.BitIncrement(share * full), Math.BitDecrement(share * full)];
                 return ApplicationRate.FromPoundsPerAcre(near[Math.Max(0, Array.FindIndex(near, r => r / full == share))]);
             }

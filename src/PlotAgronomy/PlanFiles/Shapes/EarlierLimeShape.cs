@@ -11,11 +11,16 @@ internal sealed class EarlierLimeShape : PlanShape<EarlierLime, PlotPlan>
         : base("earlierLime", "Lime spread before this sample was taken.")
     {
         var rate = Required("rate", Rate("1 ton/ac"), "Rate spread.", p => p.EarlierLime!.Rate);
-        var spread = Required("spread", Date, "Day it was spread.", p => p.Report.SampledOn?.AddDays(-Days(p)));
+        var spread = Required("spread", Date, "Day it was spread.", p => p.ReportOrNone.SampledOn?.AddDays(-Days(p)));
         Unsaid("earlier lime whose age is no whole number of days", p => Months(Days(p)) != p.EarlierLime!.Months);
 
         ReadAs(at =>
         {
+            if (!at.Around.Has(sampled))
+            {
+                throw at.Report(spread, "its age is counted to the day of sampling, and 'sampled' is missing");
+            }
+
             int days = at.Around.Get(sampled).DayNumber - at.Get(spread).DayNumber;
             return days >= 0
                 ? at.Try(rate, () => EarlierLime.FromRate(at.Get(rate), Months(days)))

@@ -20,7 +20,7 @@ internal sealed class SoilFactsShape : PlanShape<Func<PlotPlan, PlotPlan>, PlotP
             "sampleState",
             Choice(SoilWords.SampleStates),
             "State in which the laboratory extracted the sample (Iowa).",
-            p => p.Report.SampleMoisture
+            p => p.ReportOrNone.SampleMoisture
         );
         var supply = Optional(
             "phosphorusSupply",
@@ -38,7 +38,7 @@ internal sealed class SoilFactsShape : PlanShape<Func<PlotPlan, PlotPlan>, PlotP
             "phosphorusRating",
             Choice(SouthCarolinaSystem.Ratings, r => r),
             "Rating of phosphorus that the laboratory printed (South Carolina).",
-            p => p.Report.PrintedPhosphorusRating
+            p => p.ReportOrNone.PrintedPhosphorusRating
         );
         var spans = new PlanChoice<int>([("4 years", 4), ("8 years", 8)]);
         var buildUp = Optional("buildUp", spans, "Years over which a poor soil is built up (Missouri).", p => p.BuildUpYears);
@@ -53,7 +53,11 @@ internal sealed class SoilFactsShape : PlanShape<Func<PlotPlan, PlotPlan>, PlotP
                         PhosphorusSupply = at.Maybe(supply),
                         ExchangeCapacityGroup = at.Maybe(group),
                     },
-                    Report = plan.Report with { SampleMoisture = at.Maybe(sample), PrintedPhosphorusRating = at.Find(rating) },
+                    Report = plan.ReportOrNone with
+                    {
+                        SampleMoisture = at.Maybe(sample),
+                        PrintedPhosphorusRating = at.Find(rating),
+                    },
                     BuildUpYears = at.Maybe(buildUp),
                 }
         );

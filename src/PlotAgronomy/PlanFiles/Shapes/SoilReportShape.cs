@@ -10,24 +10,37 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     internal SoilReportShape()
         : base("soilReport", "The laboratory's report as printed.")
     {
-        var laboratory = Required("laboratory", Text("state laboratory"), "Laboratory.", p => p.Report.Laboratory);
-        var sampled = Required("sampled", Date, "Day of sampling.", p => p.Report.SampledOn);
-        var depth = Required("depth", Length("6 in").As(l => SampledLayer.Checked(l), d => d), "Depth of sampling.", p =>
-            p.Report.SampledDepth
+        var laboratory = Optional(
+            "laboratory",
+            Text("state laboratory"),
+            "Laboratory; chooses the methods where none is named.",
+            p => p.ReportOrNone.Laboratory == SoilReport.UnnamedLaboratory ? null : p.ReportOrNone.Laboratory
         );
-        var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.Report.SoilClass);
+        var sampled = Optional("sampled", Date, "Day of sampling.", p => p.ReportOrNone.SampledOn);
+        var depth = Optional("depth", Length("6 in").As(l => SampledLayer.Checked(l), d => d), "Depth of sampling.", p =>
+            p.ReportOrNone.SampledDepth
+        );
+        var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.ReportOrNone.SoilClass);
         var inWater = NumberTo<double>("ph-high").As(WaterPh.FromValue, p => p.Value);
-        var waterPh = Required("waterPh", inWater, "Soil pH in water.", p => p.Report.WaterPh);
-        var buffer = Optional("buffer", Buffer(), "Buffer reading.", p => p.Report.BufferPhs.FirstOrDefault());
+        var waterPh = Optional("waterPh", inWater, "Soil pH in water.", p => p.ReportOrNone.WaterPh);
+        var inSalt = NumberTo<double>("ph-high").As(SaltPh.FromValue, p => p.Value);
+        const string OfSalt = "Soil pH in a salt solution (pHs), which reads lower than in water (Missouri).";
+        var saltPh = Optional("saltPh", inSalt, OfSalt, p => p.ReportOrNone.SaltPh);
+        var buffer = Optional("buffer", BufferShape.Shape, "Buffer reading.", p => BufferShape.Of(p.ReportOrNone, 0));
+        var second = Optional("secondBuffer", BufferShape.Shape, "A second buffer reading, where two were run.", p =>
+            BufferShape.Of(p.ReportOrNone, 1)
+        );
+        const string OfGeorgia = "Lime buffer capacity (Georgia).";
+        var capacity = Optional("limeBufferCapacity", Capacity(), OfGeorgia, p => p.ReportOrNone.LimeBufferCapacity);
         var charge = Charge();
         const string OfAcids = "Exchangeable acidity as printed.";
-        var acidity = Optional("exchangeableAcidity", charge, OfAcids, p => p.Report.ExchangeableAcidity);
-        var cec = Optional("cec", charge, "Cation exchange capacity as printed.", p => p.Report.PrintedExchangeCapacity);
-        var organic = Optional("organicMatter", Percent("2.4 %"), "Organic matter.", p => p.Report.OrganicMatter);
-        var humic = Optional("humicMatter", Percent("0.6 %"), "Humic matter.", p => p.Report.HumicMatter);
+        var acidity = Optional("exchangeableAcidity", charge, OfAcids, p => p.ReportOrNone.ExchangeableAcidity);
+        var cec = Optional("cec", charge, "Cation exchange capacity as printed.", p => p.ReportOrNone.PrintedExchangeCapacity);
+        var organic = Optional("organicMatter", Percent("2.4 %"), "Organic matter.", p => p.ReportOrNone.OrganicMatter);
+        var humic = Optional("humicMatter", Percent("0.6 %"), "Humic matter.", p => p.ReportOrNone.HumicMatter);
         const string Scooped = "Weight per volume of the scooped soil.";
-        var weight = Optional("weightPerVolume", Density("1.12 g/cm3"), Scooped, p => p.Report.WeightPerVolume);
-        var readings = Required("readings", List(Reading()), "Printed nutrient values.", p => p.Report.Readings);
+        var weight = Optional("weightPerVolume", Density("1.12 g/cm3"), Scooped, p => p.ReportOrNone.WeightPerVolume);
+        var readings = Optional("readings", List(Reading()), "Printed nutrient values.", p => p.ReportOrNone.Readings);
         const string Asked = "What some recommendation systems ask beyond the printed values.";
         Facts = Optional("facts", new SoilFactsShape(), Asked, p => p);
         Advice = Optional(
@@ -42,30 +55,30 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
             "Lime spread within the year before the sample; leave it out when the printed rate already has it taken off.",
             p => p.EarlierLime is null ? null : p
         );
-        Unsaid("the program of a laboratory", p => p.Report.Program is not null);
-        Unsaid("a salt pH", p => p.Report.SaltPh is not null);
-        Unsaid("more than one buffer reading", p => p.Report.BufferPhs.Length > 1);
-        Unsaid("a printed base saturation", p => p.Report.PrintedBaseSaturation is not null);
-        Unsaid("a texture on the report", p => p.Report.Texture is not null);
-        Unsaid("a buffer pH without the buffer's name", p => p.Report.UnnamedBufferPh is not null);
-        Unsaid("a lime buffer capacity", p => p.Report.LimeBufferCapacity is not null);
-        Unsaid("potassium of the subsoil", p => p.Report.SubsoilPotassium is not null);
+        Unsaid("the program of a laboratory", p => p.ReportOrNone.Program is not null);
+        Unsaid("more than two buffer readings", p => BufferShape.Of(p.ReportOrNone, 2) is not null);
+        Unsaid("a printed base saturation", p => p.ReportOrNone.PrintedBaseSaturation is not null);
+        Unsaid("a texture on the report", p => p.ReportOrNone.Texture is not null);
+        Unsaid("potassium of the subsoil", p => p.ReportOrNone.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
-        {
-            Laboratory = at.Get(laboratory),
-            SampledOn = at.Maybe(sampled),
-            SampledDepth = at.Maybe(depth),
-            SoilClass = at.Maybe(soilClass),
-            WaterPh = at.Get(waterPh),
-            BufferPhs = at.Find(buffer) is { } read ? [read] : [],
-            ExchangeableAcidity = at.Maybe(acidity),
-            PrintedExchangeCapacity = at.Maybe(cec),
-            OrganicMatter = at.Maybe(organic),
-            HumicMatter = at.Maybe(humic),
-            WeightPerVolume = at.Maybe(weight),
-            Readings = at.All(readings),
-        }));
+                {
+                    Laboratory = at.Find(laboratory) ?? SoilReport.UnnamedLaboratory,
+                    SampledOn = at.Maybe(sampled),
+                    SampledDepth = at.Maybe(depth),
+                    SoilClass = at.Maybe(soilClass),
+                    WaterPh = at.Find(waterPh),
+                    SaltPh = at.Find(saltPh),
+                    BufferPhs = BufferShape.Named(at.Find(buffer), at.Find(second)),
+                    UnnamedBufferPh = BufferShape.Unnamed(at.Find(buffer), at.Find(second)),
+                    LimeBufferCapacity = at.Maybe(capacity),
+                    ExchangeableAcidity = at.Maybe(acidity),
+                    PrintedExchangeCapacity = at.Maybe(cec),
+                    OrganicMatter = at.Maybe(organic),
+                    HumicMatter = at.Maybe(humic),
+                    WeightPerVolume = at.Maybe(weight),
+                    Readings = at.All(readings),
+                }));
     }
 
     internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }
@@ -76,12 +89,25 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
 
     private static PlotPlan? Printed(PlotPlan plan) => plan.Printed is null ? null : plan;
 
-    private static PlanShape<BufferPh> Buffer()
+    private static PlanShape<LimeBufferCapacity> Capacity()
     {
-        var shape = new PlanShape<BufferPh>("buffer", "A buffer reading; useless without the buffer's name.");
-        var name = shape.Required("name", Choice(SoilWords.Buffers), "Buffer the laboratory used.", b => b.Buffer);
-        var ph = shape.Required("ph", NumberTo<double>("ph-high"), "Buffer pH as printed.", b => b.Value);
-        shape.ReadAs(at => at.Try(ph, () => BufferPh.FromValue(at.Get(ph), at.Get(name))));
+        var shape = new PlanShape<LimeBufferCapacity>("limeBufferCapacity", "Lime buffer capacity, in mg/kg for each pH.");
+        var value = shape.Required(
+            "value",
+            NumberTo<double>("reading-high"),
+            "Value as printed, in ppm of lime for each pH.",
+            c => c.ThirtyMinutes ?? c.MilligramsPerKilogramPerPh
+        );
+        var early = shape.Optional("afterThirtyMinutes", Flag, "Whether it was read after 30 minutes, not at equilibrium.", c =>
+            IfSet(c.ThirtyMinutes is not null)
+        );
+        shape.ReadAs(at =>
+            at.Try(value, () =>
+                at.Find(early)
+                    ? PlotAgronomy.Soil.LimeBufferCapacity.FromThirtyMinutes(at.Get(value))
+                    : PlotAgronomy.Soil.LimeBufferCapacity.AtEquilibrium(at.Get(value))
+            )
+        );
         return shape;
     }
 
@@ -120,11 +146,13 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         var unit = shape.Required("unit", units, "Unit as printed.", r => r.Unit);
         Extractant[] never = [Extractant.HydrochloricAcid, Extractant.PotassiumChloride, Extractant.SaturatedPaste];
         var solutions = Choice(SoilWords.Extractants, never);
-        var extractant = shape.Required("extractant", solutions, "Extracting solution.", r => r.Extractant);
+        var extractant = shape.Optional("extractant", solutions, "Extracting solution.", r => r.Extractant);
         shape.ReadAs(at =>
         {
             var (measured, form) = at.Get(analyte);
-            return at.Try(value, () => SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Get(extractant), form));
+            return at.Try(value, () =>
+                SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Maybe(extractant) ?? Extractant.NotStated, form)
+            );
         });
         return shape;
     }

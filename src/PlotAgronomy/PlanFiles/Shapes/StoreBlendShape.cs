@@ -48,7 +48,7 @@ internal sealed class StoreBlendShape : OfferShape<StoreBlend>
                 },
             };
             var bag = InBags(at, blend);
-            var method = PlotPlan.SowingMethodOf(at.Plan.Get(planting));
+            var method = at.Plan.Maybe(planting) is { } planted ? PlotPlan.SowingMethodOf(planted) : SowingMethod.Broadcast;
             if (at.IsWhole(components))
             {
                 at.Try(components, () => BagOrPlainSeed.Compare(bag, method, []));

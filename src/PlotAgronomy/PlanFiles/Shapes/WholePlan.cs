@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
 using static PlotAgronomy.PlanFiles.Value;
 
 namespace PlotAgronomy.PlanFiles;
@@ -17,27 +18,31 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         Optional("$schema", Text(), "Address of the schema, for editors.", _ => null);
         Required("planVersion", Number(1, 1), "Version of this format.", _ => 1);
         var money = Text("USD").As(Currency.FromCode, c => c.Code);
-        var currency = Required("currency", money, "The one currency of all prices (ISO 4217).", p => p.Currency);
-        var planting = Required("plantingDate", Date, "Day of planting.", p => p.PlantingDate);
+        const string OfPrices = "The one currency of all prices (ISO 4217); left out, prices are plain numbers.";
+        var currency = Optional("currency", money, OfPrices, p => p.Currency == Currency.Unnamed ? null : p.Currency);
+        var planting = Optional("plantingDate", Date, "Day of planting; left out while it is not set.", p => p.PlantingDate);
         const string LimeDay = "Day the lime is spread; without it the pH on planting day stays open.";
         var limed = Optional("limeDate", Date, LimeDay, p => p.LimeDate);
         const string Worked = "Depth to which the ground is worked and lime mixed in.";
         var tillage = Optional("tillageDepth", Length("5 in"), Worked, p => p.TillageDepth);
-        const string Planted = "How the seed is planted; needed where something is to be sown.";
-        var method = Optional("method", Hyphened<PlantingMethod>(), Planted, p => p.Kinds.IsEmpty ? null : p.Method);
+        var method = Optional("method", Hyphened<PlantingMethod>(), HowPlanted, p => p.Method);
         var plotShape = new PlotShape();
         var plot = Required("plot", plotShape, "The plot.", p => p.Plot);
         var reportShape = new SoilReportShape();
-        var report = Required("soilReport", reportShape, "The laboratory's report.", p => p);
+        const string Printed = "What is printed on the laboratory's report, readings or recommendation; left out without one.";
+        var report = Optional("soilReport", reportShape, Printed, p => p.Report is null && p.Printed is null ? null : p);
+        var homePh = Optional("homePh", HomePhOfStrip(), "A pH read with a strip or a meter.", p => p.HomePh);
 
         var systems = new PlanGroup<PlotPlan>(
             "methods",
             "Which published systems to use; a system resting on unchecked numbers answers only when named here."
         );
-        var methods = Required("methods", systems, "The published systems to use.", p => p);
+        const string Chosen =
+            "The published systems to use; left out, the laboratory or the place chooses, and the sheet says so.";
+        var methods = Optional("methods", systems, Chosen, p => p);
         var limeMethods = Choice(LimeMethod.Everything, m => m.Id);
-        var lime = systems.Required("lime", limeMethods, "Lime requirement method.", p => p.LimeMethod);
-        var nutrients = systems.Required(
+        var lime = systems.Optional("lime", limeMethods, "Lime requirement method.", p => p.LimeMethod);
+        var nutrients = systems.Optional(
             "nutrients",
             Choice(RecommendationSystem.Everything, s => s.Id),
             "Recommendation system for phosphate and potash.",
@@ -59,7 +64,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         var growing = Optional("growing", growingShape, ToSow, p => p.Kinds.IsEmpty ? null : p);
 
         var onOffer = new PlanGroup<PlotPlan>("materials", "What is on offer.");
-        materials = Required("materials", onOffer, "What is on offer.", p => p);
+        materials = Optional("materials", onOffer, "What is on offer.", p => p);
         var limes = onOffer.Optional("lime", List(new LimeMaterialShape()), "Liming materials.", p => p.LimeOffers);
         var fertilizers = onOffer.Optional("fertilizers", List(new FertilizerShape()), "Fertilizers.", p => p.FertilizerOffers);
         seedLots = onOffer.Optional("seedLots", List(new SeedLotShape()), "Seed lots.", p => SeedLotShape.AllOf(p));
@@ -101,36 +106,60 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 throw PlanPart.Unread();
             }
 
-            var (reported, offered, named) = (at.Part(report)!, at.Get(materials), at.Get(methods));
+            var (reported, offered, named) = (at.Part(report), at.Find(materials), at.Find(methods));
             var plan = new PlotPlan
             {
-                Currency = at.Get(currency),
-                PlantingDate = at.Get(planting),
+                Currency = at.Find(currency) ?? Currency.Unnamed,
+                PlantingDate = at.Maybe(planting),
                 LimeDate = at.Maybe(limed),
                 TillageDepth = at.Maybe(tillage),
-                Method = at.Maybe(method) ?? PlantingMethod.BroadcastThenMown,
+                Method = at.Maybe(method),
                 Plot = at.Get(plot),
-                Report = at.Get(report),
-                Printed = reported.Find(reportShape.Advice),
-                EarlierLime = reported.Find(reportShape.EarlierLime),
-                LimeMethod = named.Get(lime),
-                NutrientSystem = named.Get(nutrients),
-                LegumeCredit = named.Find(credit),
-                StatedTargetPh = named.Maybe(targetPh),
+                Report = at.Find(report),
+                HomePh = at.Find(homePh),
+                Printed = reported?.Find(reportShape.Advice),
+                EarlierLime = reported?.Find(reportShape.EarlierLime),
+                LimeMethod = named?.Find(lime),
+                NutrientSystem = named?.Find(nutrients),
+                LegumeCredit = named?.Find(credit),
+                StatedTargetPh = named?.Maybe(targetPh),
                 Kinds = at.All(growing),
-                LimeOffers = offered.All(limes),
-                FertilizerOffers = offered.All(fertilizers),
-                SeedOffers = offered.All(seedLots),
-                StoreBlends = offered.All(blends),
+                LimeOffers = offered?.All(limes) ?? [],
+                FertilizerOffers = offered?.All(fertilizers) ?? [],
+                SeedOffers = offered?.All(seedLots) ?? [],
+                StoreBlends = offered?.All(blends) ?? [],
                 Spreader = at.Find(spreader),
             };
-            return reported.Find(reportShape.Facts)?.Invoke(plan) ?? plan;
+            return reported?.Find(reportShape.Facts)?.Invoke(plan) ?? plan;
         });
     }
 
     internal static WholePlan Shape { get; } = new();
 
-    private ImmutableArray<Offer<SeedLot>> SeedLotsOf(PlanPart plan) => plan.Get(materials).All(seedLots);
+    private const string HowPlanted =
+        "How the seed is planted. tilled-and-packed: the ground is tilled, firmed, sown by spreader and pressed (broadcast on "
+        + "worked ground, then rolled firm, is this one). broadcast-then-rolled: spread into a standing crop that is then rolled "
+        + "down over the seed. broadcast-then-mown: spread into standing growth that is then mown over the seed. frost-seeded: "
+        + "spread on frozen ground in late winter. drilled: placed by a drill.";
 
-    private bool EverySeedLotWasRead(PlanPart plan) => plan.Get(materials).IsWhole(seedLots);
+    private static PlanShape<HomePh> HomePhOfStrip()
+    {
+        var shape = new PlanShape<HomePh>(
+            "homePh",
+            "A pH read with a strip or a meter; it gives a range of lime, never an order."
+        );
+        var ph = shape.Required("ph", NumberTo<double>("ph-high"), "pH as read.", p => p.Value);
+        var error = shape.Optional(
+            "error",
+            NumberTo<double>("home-ph-error-high"),
+            "How far it may be off; 0.5 when left out.",
+            p => p.Error
+        );
+        shape.ReadAs(at => at.Try(ph, () => HomePh.FromValue(at.Get(ph), at.Maybe(error))));
+        return shape;
+    }
+
+    private ImmutableArray<Offer<SeedLot>> SeedLotsOf(PlanPart plan) => plan.Find(materials)?.All(seedLots) ?? [];
+
+    private bool EverySeedLotWasRead(PlanPart plan) => plan.Find(materials)?.IsWhole(seedLots) == true;
 }

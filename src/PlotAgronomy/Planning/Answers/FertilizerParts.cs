@@ -35,9 +35,9 @@ internal static class FertilizerParts
             return Answers.NoneNeeded<PercentRange>();
         }
 
-        if (plan.Report.WaterPh is not { } ph)
+        if (plan.Soil.WaterPh is not { } ph)
         {
-            return Answers.Open<PercentRange>(() => [SoilQuestions.WaterPh(plan.Report)]);
+            return Answers.Open<PercentRange>(() => [SoilQuestions.WaterPh(plan.ReportOrNone)]);
         }
 
         var question = FertilizerQuestions.SoilTemperature();

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
+using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -18,19 +19,20 @@ public sealed class LimeAnswer
         this.expectedOn = expectedOn;
     }
 
-    /// <summary>Gets the pH that the kinds ask for.</summary>
-    public required LimeTarget Target { get; init; }
+    /// <summary>Gets the pH that the kinds ask for; null without kinds.</summary>
+    public required LimeTarget? Target { get; init; }
 
     /// <summary>Gets the pH that is aimed at: the one the plan states, else of those the method has the one closest to what the
-    /// kinds ask for.</summary>
-    public required double TargetPh { get; init; }
+    /// kinds ask for; null where nobody says.</summary>
+    public required double? TargetPh { get; init; }
 
     /// <summary>Gets why that pH is aimed at, in words.</summary>
     public string TargetReason => LimeRemarks.TargetReason(plan, Target, TargetPh);
 
     /// <summary>Gets the pH at or below which the method's institution starts to lime for that target; the target itself where
-    /// it prints no margin.</summary>
-    public LimeTrigger Trigger => LimeTrigger.Below(TargetPh, plan.LimeMethod.NoLimeWithinPh ?? 0);
+    /// it prints no margin; null without a target or a method.</summary>
+    public LimeTrigger? Trigger =>
+        TargetPh is { } ph && plan.LimeMethod is { } method ? LimeTrigger.Below(ph, method.NoLimeWithinPh ?? 0) : null;
 
     /// <summary>Gets the laboratory's own printed rate, which is used first; null when nothing was printed.</summary>
     public PrintedLimeRate? Printed { get; init; }
@@ -38,8 +40,47 @@ public sealed class LimeAnswer
     /// <summary>Gets the printed rate held against our own sum for the same pH; null when nothing was printed.</summary>
     public PrintedLimeCheck? Check { get; init; }
 
-    /// <summary>Gets our own sum, beside the printed rate or alone.</summary>
-    public required LimeNeed Computed { get; init; }
+    /// <summary>Gets our own sum, beside the printed rate or alone; null without a method.</summary>
+    public required LimeNeed? Computed { get; init; }
+
+    /// <summary>Gets the range that a strip or a meter leaves, where no laboratory's pH is known; else null. Nothing is ordered
+    /// by it.</summary>
+    public LimeByHomePh? ByHomePh { get; init; }
+
+    /// <summary>The least and the most that the orders under each case bring; null where there are none that differ.</summary>
+    internal (AnswerCase<LimeOrder> Low, AnswerCase<LimeOrder> High)? OrderRange =>
+        Order.Cases is { Length: > 1 } cases
+        && (cases.MinBy(c => c.Value.Product.Pounds)!, cases.MaxBy(c => c.Value.Product.Pounds)!) is var (low, high)
+        && low.Value.Product.Pounds is var least
+        && high.Value.Product.Pounds is var most
+        && !Tolerance.AreEqual(least, most)
+            ? (low, high)
+            : null;
+
+    /// <summary>The cases in which no order can be made of what is on offer.</summary>
+    internal ImmutableArray<string> CasesWithoutOrder =>
+        [.. Cases().Select(c => c.Assumption).Except(Order.Cases.Select(c => c.Assumption))];
+
+    /// <summary>What the range of an own reading comes to on the plot; null without one.</summary>
+    internal (Mass Low, Mass High)? HomeRange =>
+        ByHomePh is { } range ? (range.Low.Over(plan.Plot.Area), range.High.Over(plan.Plot.Area)) : null;
+
+    /// <summary>The kinds that the soil is too sour for at the highest pH an own reading may stand for, and those of which that
+    /// reading cannot tell; null where a laboratory's pH is known, or no own one.</summary>
+    internal (ImmutableArray<CropKind> TooSour, ImmutableArray<CropKind> Unsure)? HomeKinds
+    {
+        get
+        {
+            if (plan is not { HomePh: { } read, Soil: { WaterPh: null } soil })
+            {
+                return null;
+            }
+
+            ImmutableArray<CropKind> atHigh = HeldBack.Of(plan.Kinds.Select(k => k.Kind), soil with { WaterPh = read.High });
+            ImmutableArray<CropKind> atLow = HeldBack.Of(plan.Kinds.Select(k => k.Kind), soil with { WaterPh = read.Low });
+            return (atHigh, [.. atLow.Except(atHigh)]);
+        }
+    }
 
     /// <summary>Gets the whole need, printed or by the method, of which <see cref="Rate"/> is what goes on now; null where there
     /// is
@@ -72,17 +113,24 @@ public sealed class LimeAnswer
 
     /// <summary>Gets what to buy and spread of that offer; open where none is on offer or none can be counted, with an order for
     /// each plausible label.</summary>
-    public Answer<LimeOrder> Order => LimeParts.Order(Rate, Offers);
+    public Answer<LimeOrder> Order => LimeParts.Order(this);
+
+    /// <summary>What a printed rate leaves open, or what stands before a rate.</summary>
+    internal ImmutableArray<OpenQuestion> Missing { get; init; } = [];
+
+    /// <summary>The answer under each plausible value of what is missing.</summary>
+    internal Func<ImmutableArray<AnswerCase<LimeAnswer>>> Cases { get; init; } = () => [];
 
     /// <summary>Gets what the lime will have done by planting day; open where the day of liming is not known.</summary>
-    public Answer<LimeOutlook> Outlook => LimeParts.Outlook(plan, Order, Expected, expectedOn);
+    public Answer<LimeOutlook> Outlook => LimeParts.Outlook(plan, this, expectedOn);
 
     /// <summary>Gets sulfur to lower the pH where it lies above the target, by the two tables known; not needed elsewhere, open
     /// where the texture is not known.</summary>
     public Answer<SulfurNeed> Sulfur => LimeParts.Sulfur(plan, TargetPh);
 
     /// <summary>Gets what the figures on lime rest on: the target, and the rate that was used.</summary>
-    public ImmutableArray<IWorkedResult> RestsOn => [Target, Printed is { } printed ? printed : Computed];
+    public ImmutableArray<IWorkedResult> RestsOn =>
+        [.. new IWorkedResult?[] { Target, Printed is { } printed ? printed : Computed }.OfType<IWorkedResult>()];
 
     /// <summary>Gets what is to be remarked on offers and dates.</summary>
     public ImmutableArray<Finding> Findings =>
@@ -103,8 +151,8 @@ public sealed class LimeAnswer
     internal IEnumerable<OpenQuestion> Questions =>
         Rate.State == AnswerState.Open
             ? [.. Rate.Questions, .. Sulfur.Questions]
-            : [.. Order.Questions, .. Outlook.Questions, .. Sulfur.Questions];
+            : [.. Missing, .. Order.Questions, .. Outlook.Questions, .. Sulfur.Questions];
 
     /// <summary>The results that no section of the sheet tells.</summary>
-    internal IEnumerable<IWorkedResult?> WithoutSection => [Trigger, Sulfur.OrNull()];
+    internal IEnumerable<IWorkedResult?> WithoutSection => [Trigger, ByHomePh, Sulfur.OrNull()];
 }

@@ -8,23 +8,24 @@ namespace PlotAgronomy.Planning;
 /// <summary>The parts of the answer on lime (order, outlook, sulfur), each given, not needed or open.</summary>
 internal static class LimeParts
 {
-    internal static Answer<LimeRate> Rate(PlotPlan plan, LimeRate? used, LimeNeed computed) =>
+    internal static Answer<LimeRate> Rate(LimeRate? used, ImmutableArray<OpenQuestion> missing) =>
         used is not null
             ? (used.OfBasis == ApplicationRate.Zero ? Answers.NoneNeeded(used) : Answers.Given(used))
-            : Answers.Open<LimeRate>(() => Missing(plan, computed));
+            : Answers.Open<LimeRate>(() => missing);
 
-    internal static Answer<LimeOrder> Order(Answer<LimeRate> rate, LimingMaterialComparison? offers)
+    internal static Answer<LimeOrder> Order(LimeAnswer lime)
     {
+        var (rate, offers) = (lime.Rate, lime.Offers);
         if (rate.State != AnswerState.Given)
         {
             return rate.State == AnswerState.NoneNeeded
                 ? Answers.NoneNeeded<LimeOrder>()
-                : Answers.Open<LimeOrder>(() => rate.Questions);
+                : Answers.Open(() => rate.Questions, () => LimeCases.Orders(lime.Cases()));
         }
 
         if (offers?.CheapestForPlot?.Order is { } order)
         {
-            return Answers.Given(order, () => order.Findings);
+            return new(AnswerState.Given, true, order, null, () => LimeCases.Orders(lime.Cases()), () => order.Findings);
         }
 
         ImmutableArray<LimeOfferCost> uncounted = [.. offers?.Costs.Where(c => c.Question is not null) ?? []];
@@ -36,13 +37,9 @@ internal static class LimeParts
             );
     }
 
-    internal static Answer<LimeOutlook> Outlook(
-        PlotPlan plan,
-        Answer<LimeOrder> order,
-        LimeOutlook? expected,
-        Func<DateOnly, LimeOutlook?> expectedOn
-    )
+    internal static Answer<LimeOutlook> Outlook(PlotPlan plan, LimeAnswer lime, Func<DateOnly, LimeOutlook?> expectedOn)
     {
+        var order = lime.Order;
         if (order.State != AnswerState.Given)
         {
             return order.State == AnswerState.NoneNeeded
@@ -50,7 +47,7 @@ internal static class LimeParts
                 : Answers.Open<LimeOutlook>(() => order.Questions);
         }
 
-        if (expected is { } outlook)
+        if (lime.Expected is { } outlook)
         {
             return Answers.Given(outlook, () => outlook.Findings);
         }
@@ -60,20 +57,35 @@ internal static class LimeParts
             return Answers.NoneNeeded<LimeOutlook>();
         }
 
-        if (plan.Report.WaterPh is null)
+        if (lime.Printed is { TargetPh: null })
         {
-            return Answers.Open<LimeOutlook>(() => [SoilQuestions.WaterPh(plan.Report)]);
+            return Answers.Open<LimeOutlook>(() => lime.Missing);
         }
 
-        var day = LimeQuestions.Day(plan.PlantingDate);
+        if (plan.Soil.WaterPh is null)
+        {
+            return Answers.Open<LimeOutlook>(() => [NoPh(plan)]);
+        }
+
+        if (plan.PlantingDate is not { } planting)
+        {
+            return Answers.Open<LimeOutlook>(() => [PlantingQuestions.Day()]);
+        }
+
+        var day = LimeQuestions.Day(planting);
         return Answers.Open(() => [day], () => day.CasesOf(expectedOn));
     }
 
-    internal static Answer<SulfurNeed> Sulfur(PlotPlan plan, double targetPh)
+    internal static Answer<SulfurNeed> Sulfur(PlotPlan plan, double? target)
     {
-        if (plan.Report.WaterPh is not { } ph)
+        if (target is not { } targetPh)
         {
-            return Answers.Open<SulfurNeed>(() => [SoilQuestions.WaterPh(plan.Report)]);
+            return Answers.NotAsked<SulfurNeed>();
+        }
+
+        if (plan.Soil.WaterPh is not { } ph)
+        {
+            return Answers.Open<SulfurNeed>(() => [NoPh(plan)]);
         }
 
         if (ph.Value <= targetPh)
@@ -99,6 +111,7 @@ internal static class LimeParts
         return Answers.Open(() => [texture], () => texture.CasesOf(felt => SulfurNeed.For(ph, targetPh, felt)));
     }
 
-    private static ImmutableArray<OpenQuestion> Missing(PlotPlan plan, LimeNeed computed) =>
-        plan.Printed?.Lime is { } printed ? [.. LimeQuestions.For(printed, plan.Report.Laboratory)] : computed.Questions;
+    /// <summary>Of a report that prints nothing the pH is not asked alone.</summary>
+    internal static OpenQuestion NoPh(PlotPlan plan) =>
+        plan.ReportOrNone.PrintsReadings ? SoilQuestions.WaterPh(plan.ReportOrNone) : SoilQuestions.Report();
 }

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Planning;
 internal static class LimeRemarks
 {
     /// <summary>Why the plan aims at its pH.</summary>
-    internal static string TargetReason(PlotPlan plan, LimeTarget target, double targetPh) =>
+    internal static string TargetReason(PlotPlan plan, LimeTarget? target, double? targetPh) =>
         plan.StatedTargetPh is not null ? "as the plan states."
         : target is { SetBy: { } kind, Ph: { } ph } && ph == targetPh
             ? (
@@ -18,6 +18,7 @@ internal static class LimeRemarks
             )
         : target is { SetBy: { } other, Ph: { } asked }
             ? $"the method's closest to {Amounts.Print(asked, 1)}, which {other.ShortName} asks for."
+        : plan.LimeMethod is null ? "as the report prints it."
         : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
         : "the lowest of the method's own, as no target of these kinds is known.";
 
@@ -65,7 +66,7 @@ internal static class LimeRemarks
 
         if (capped is { } need)
         {
-            yield return WeakBuffering.FindingFor(plan.LimeMethod, plan.Soil, need, used);
+            yield return WeakBuffering.FindingFor(plan.LimeMethod!, plan.Soil, need, used);
         }
 
         if (plan.TillageDepth is { } depth && LimePlacing.Of(plan) == LimePlacement.Surface)

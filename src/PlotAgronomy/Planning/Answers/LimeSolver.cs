@@ -3,6 +3,7 @@ using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
+using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;
@@ -11,64 +12,107 @@ namespace PlotAgronomy.Planning;
 /// says.</summary>
 internal static class LimeSolver
 {
-    internal static Answer<LimeAnswer> Solve(PlotPlan plan, IReadOnlyList<KindShare> kinds, Purchase? fertilizer)
+    /// <param name="plan">Plan with its method chosen, where one could be.</param>
+    /// <param name="choice">Who chose it, or between which nobody did.</param>
+    /// <param name="kinds">Kinds with their shares; may be none.</param>
+    /// <param name="fertilizer">What goes on beside the lime, or null.</param>
+    internal static Answer<LimeAnswer> Solve(
+        PlotPlan plan,
+        MethodChoice<LimeMethod> choice,
+        IReadOnlyList<KindShare> kinds,
+        Purchase? fertilizer
+    )
     {
-        var (target, wanted) = Aim(plan, kinds);
+        var (target, wanted) = LimeAim.Of(plan, kinds);
         var soil = plan.Soil;
-        double targetPh = TargetFor(plan, wanted);
-        var computed = plan.LimeMethod.NeedFor(soil, targetPh, plan.EarlierLime);
+        double? targetPh = wanted is { } aimed ? LimeAim.Taken(plan, aimed) : null;
+        double counted = targetPh ?? LimingConstants.All["fallback-target"];
+        var computed = targetPh is { } ph ? plan.LimeMethod?.NeedFor(soil, ph, plan.EarlierLime) : null;
         var printed = plan.Printed?.Lime;
-        var need = printed is not null ? Due(soil, printed.Rate) : computed.Published ?? computed.Rate;
-        bool isWeak = WeaklyBufferedLime.AppliesTo(soil, targetPh);
+        var need =
+            printed is not null ? Due(soil, printed.AsItStands(Worked(plan), counted))
+            : computed is not null ? computed.Published ?? computed.Rate
+            : NoneBy(soil, targetPh);
+        bool isWeak = WeaklyBufferedLime.AppliesTo(soil, counted);
         var used = need is not null && isWeak && printed is null ? Capped(plan, need) : need;
         var offers = Offers(plan, used, isWeak, WithNitrogen(plan, fertilizer));
-        var expected = Outlook(plan, need, used, offers?.CheapestForPlot);
-        var lime = new LimeAnswer(plan, expected, day => Solve(plan with { LimeDate = day }, kinds, fertilizer).Told.Expected)
+        var expected = printed is { TargetPh: null } ? null : Outlook(plan, need, used, offers?.CheapestForPlot);
+        ImmutableArray<OpenQuestion> missing = [.. Missing(plan, choice, need, computed, counted)];
+        var lime = new LimeAnswer(plan, expected, day => Again(plan with { LimeDate = day }).Told.Expected)
         {
             Target = target,
             TargetPh = targetPh,
             Printed = printed,
-            Check = printed?.Rate is { } rate
-                ? PrintedLimeCheck.For(
-                    rate,
-                    plan.LimeMethod.NeedFor(soil, plan.LimeMethod.ClosestTarget(rate.TargetPh), plan.EarlierLime)
-                )
-                : null,
+            Check =
+                printed?.Rate is { } rate && plan.LimeMethod is { } method
+                    ? PrintedLimeCheck.For(rate, method.NeedFor(soil, method.ClosestTarget(rate.TargetPh), plan.EarlierLime))
+                    : null,
             Computed = computed,
+            ByHomePh =
+                soil.WaterPh is null && plan.HomePh is { } read && printed is null
+                    ? LimeByHomePh.For(soil, read, targetPh)
+                    : null,
             Need = need,
-            WeaklyBuffered = used == need ? null : WeaklyBufferedLime.For(soil, targetPh, plan.LimeMethod),
-            Rate = LimeParts.Rate(plan, used, computed),
+            WeaklyBuffered = used == need ? null : WeaklyBufferedLime.For(soil, counted, [.. Named(plan)]),
+            Rate = LimeParts.Rate(used, missing),
             Offers = offers,
+            Missing = missing,
+            Cases = Cases,
         };
-        return Whole(plan, lime, changed => Solve(changed, kinds, fertilizer));
+        return Whole(plan, lime);
+
+        ImmutableArray<AnswerCase<LimeAnswer>> Cases() => [.. missing.SelectMany(q => LimeCases.Of(plan, q, Again))];
+
+        Answer<LimeAnswer> Again(PlotPlan changed) =>
+            changed.LimeMethod is not { } method || method == plan.LimeMethod
+                ? Solve(changed, choice, kinds, fertilizer)
+                : Solve(changed, MethodChoice<LimeMethod>.Named(method), kinds, fertilizer);
     }
 
-    /// <summary>The pH the plan aims at before a method takes its own closest: stated, asked for by a kind, or the method's
-    /// lowest.</summary>
-    internal static (LimeTarget Target, double Ph) Aim(PlotPlan plan, IReadOnlyList<KindShare> kinds)
-    {
-        var target = LimeTarget.ForAny(kinds, plan.LimeMethod.Institution, plan.Soil.SoilClass ?? SoilClass.Mineral);
-        return (
-            target,
-            plan.StatedTargetPh
-                ?? target.Ph
-                ?? plan.LimeMethod.TargetPhs.DefaultIfEmpty(LimingConstants.All["fallback-target"]).Min()
-        );
-    }
+    /// <summary>Whether anything in the plan has to do with lime.</summary>
+    private static bool IsAsked(PlotPlan plan) =>
+        plan.ReportOrNone.PrintsReadings
+        || plan.HomePh is not null
+        || plan.Printed?.Lime is not null
+        || plan.LimeMethod is not null
+        || !plan.LimeOffers.IsEmpty;
 
-    /// <summary>A pH that the plan states is met or refused. For one that the kinds ask for, a method's closest will do while it
-    /// lies no more above than its institution would go.</summary>
-    private static double TargetFor(PlotPlan plan, double wanted) =>
-        plan.StatedTargetPh
-        ?? (
-            plan.LimeMethod.ClosestTarget(wanted) is var closest
-            && Tolerance.IsAbove(closest - wanted, LimingConstants.All["target-farthest-above"])
-                ? wanted
-                : closest
-        );
+    private static IEnumerable<LimeMethod> Named(PlotPlan plan) => plan.LimeMethod is { } method ? [method] : [];
+
+    /// <summary>The depth that lime goes to, where the report does not say for which its rate is.</summary>
+    private static Length Worked(PlotPlan plan) => plan.TillageDepth ?? Length.FromInches(LimingConstants.All["furrow-slice"]);
+
+    /// <summary>No lime at the pH aimed at, whatever method would say so.</summary>
+    private static LimeRate? NoneBy(PlotSoil soil, double? targetPh) =>
+        targetPh is { } target && soil.WaterPh is { } ph && !Tolerance.IsBelow(ph.Value, target)
+            ? LimeRate.FromBasis(
+                ApplicationRate.Zero,
+                target,
+                Length.FromInches(LimingConstants.All["furrow-slice"]),
+                LimeBasis.GroundLimestone,
+                Institution.Practice
+            )
+            : null;
+
+    /// <summary>What stands between the plan and a rate, or what a printed rate leaves open beside it.</summary>
+    private static IEnumerable<OpenQuestion> Missing(
+        PlotPlan plan,
+        MethodChoice<LimeMethod> choice,
+        LimeRate? need,
+        LimeNeed? computed,
+        double targetPh
+    ) =>
+        plan.Printed?.Lime is { } printed
+            ? LimeQuestions
+                .For(printed, plan.ReportOrNone.Laboratory)
+                .Where(q => q is not OpenQuestion<Length> || TreatedDepth(plan) is not null)
+        : need is not null ? []
+        : computed is not null ? computed.Questions
+        : !plan.ReportOrNone.PrintsReadings ? [SoilQuestions.Report()]
+        : LimeQuestions.ForNoMethod(plan.Soil, targetPh, choice.Fitting);
 
     private static LimeRate Capped(PlotPlan plan, LimeRate need) =>
-        WeakBuffering.Capped(plan.LimeMethod, need, TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, LimePlacing.Of(plan)));
+        WeakBuffering.Capped(plan.LimeMethod!, need, TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, LimePlacing.Of(plan)));
 
     private static Length? TreatedDepth(PlotPlan plan) =>
         LimePlacing.Of(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;
@@ -77,16 +121,13 @@ internal static class LimeSolver
     private static LimeRate? Due(PlotSoil soil, LimeRate? rate) =>
         rate is not null && LimeCautions.IsAtTarget(soil, rate) ? rate.With(ApplicationRate.Zero) : rate;
 
-    /// <summary>The answer of the room: open without a rate, and then with what a method or a label would make of it.</summary>
-    private static Answer<LimeAnswer> Whole(PlotPlan plan, LimeAnswer lime, Func<PlotPlan, Answer<LimeAnswer>> again) =>
+    /// <summary>The answer of the room: open without a rate, and then with what a method or a label would make of it; not asked
+    /// where neither soil, print nor offer has anything to do with lime.</summary>
+    private static Answer<LimeAnswer> Whole(PlotPlan plan, LimeAnswer lime) =>
         lime.Rate.State switch
         {
-            AnswerState.Open => Answers.OpenButFor(
-                lime,
-                () => [.. lime.Questions],
-                () => [.. lime.Rate.Questions.SelectMany(q => Cases(plan, q, again))],
-                () => lime.Findings
-            ),
+            AnswerState.Open when !IsAsked(plan) => Answers.NotAsked(lime),
+            AnswerState.Open => Answers.OpenButFor(lime, () => [.. lime.Questions], lime.Cases, () => lime.Findings),
             AnswerState.NoneNeeded => new(
                 AnswerState.NoneNeeded,
                 true,
@@ -95,29 +136,8 @@ internal static class LimeSolver
                 null,
                 () => lime.Findings
             ),
-            _ => Answers.Given(lime, () => lime.Findings, () => [.. lime.Questions]),
+            _ => new(AnswerState.Given, true, lime, () => [.. lime.Questions], lime.Cases, () => lime.Findings),
         };
-
-    private static ImmutableArray<AnswerCase<LimeAnswer>> Cases(
-        PlotPlan plan,
-        OpenQuestion question,
-        Func<PlotPlan, Answer<LimeAnswer>> again
-    ) =>
-        question switch
-        {
-            OpenQuestion<LimeMethod> method => method.Cases(m => again(plan with { LimeMethod = m })),
-            OpenQuestion<LimeBasis> basis => basis.Cases(b => again(Labelled(plan, printed => Read(printed, basis: b)))),
-            _ => [],
-        };
-
-    private static PlotPlan Labelled(PlotPlan plan, Func<PrintedLimeRate, PrintedLimeRate> label) =>
-        plan with
-        {
-            Printed = plan.Printed! with { Lime = label(plan.Printed.Lime!) },
-        };
-
-    private static PrintedLimeRate Read(PrintedLimeRate printed, LimeBasis basis) =>
-        PrintedLimeRate.Read(printed.OfBasis, printed.TargetPh, printed.Depth, basis, printed.Institution);
 
     private static LimingMaterialComparison? Offers(PlotPlan plan, LimeRate? used, bool isWeak, bool withNitrogen) =>
         used is null || used.OfBasis == ApplicationRate.Zero || plan.LimeOffers.IsEmpty
@@ -129,7 +149,7 @@ internal static class LimeSolver
                     Material = plan.LimeOffers[0].Item,
                     Area = plan.Plot.Area,
                     Placement = LimePlacing.Of(plan),
-                    WorkedDepth = TreatedDepth(plan),
+                    WorkedDepth = used.Silent.HasFlag(LimeLabels.Depth) ? used.Depth : TreatedDepth(plan),
                     Soil = plan.Soil,
                     EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
                     WithUreaOrAmmonium = withNitrogen,
@@ -143,7 +163,7 @@ internal static class LimeSolver
 
     private static bool WithNitrogen(PlotPlan plan, Purchase? fertilizer) =>
         plan.LimeDate is { } limed
-        && plan.PlantingDate.DayNumber - limed.DayNumber is >= 0 and var days
+        && plan.PlantingDate?.DayNumber - limed.DayNumber is >= 0 and var days
         && days < LimingConstants.All["days-from-nitrogen"]
         && fertilizer?.Lines.Any(l =>
             l.Product.Analysis.Percent(PlantNutrient.Nitrogen) > 0
@@ -156,8 +176,9 @@ internal static class LimeSolver
         || used is null
         || bought?.Order is not { } order
         || plan.LimeDate is not DateOnly limed
+        || plan.PlantingDate is not DateOnly planting
         || plan.Soil is not { WaterPh: not null } soil
-        || limed > plan.PlantingDate
+        || limed > planting
             ? null
             : LimeOutlook.For(
                 new LimeOutlookRequest
@@ -168,7 +189,7 @@ internal static class LimeSolver
                     Material = bought.Offer.Item,
                     Placement = LimePlacing.Of(plan),
                     LimedOn = limed,
-                    PlantingOn = plan.PlantingDate,
+                    PlantingOn = planting,
                     Kinds = [.. plan.Kinds.Select(k => k.Kind)],
                 }
             );

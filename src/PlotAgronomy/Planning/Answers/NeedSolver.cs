@@ -10,33 +10,45 @@ internal static class NeedSolver
     private static readonly ImmutableArray<PlantNutrient> FromTheReport = [PlantNutrient.Phosphate, PlantNutrient.Potash];
 
     /// <summary>Open where the system has no figure from the report at all, or where all that is known is that nothing else is
-    /// needed; else the answer is given and the question on what is not known stands beside it.</summary>
-    internal static Answer<PlotNeed> Solve(PlotPlan plan, ImmutableArray<KindShare> kinds)
+    /// needed; not asked where there is neither a printed figure nor, for what is sown, a report, a system or a product on offer;
+    /// else the answer is given and the question on what is not known stands beside it.</summary>
+    internal static Answer<PlotNeed> Solve(
+        PlotPlan plan,
+        MethodChoice<RecommendationSystem> choice,
+        ImmutableArray<KindShare> kinds
+    )
     {
+        if (Printed(plan) is null && (kinds.IsEmpty || !IsAsked(plan)))
+        {
+            return Answers.NotAsked(PlotNeed.Nothing);
+        }
+
         var need = NeedOf(plan, kinds);
         bool isOpen = FromTheReport.All(n => need.Find(n) is null) || (need.NotKnown.Any() && !IsNeeded(need));
         bool isZero = !isOpen && !IsNeeded(need);
+        var questions = new NeedQuestions(plan, choice, kinds, need);
         return new(
             isOpen ? AnswerState.Open
                 : isZero ? AnswerState.NoneNeeded
                 : AnswerState.Given,
             true,
             need,
-            () => [.. Questions(plan, need)],
-            () => [.. Questions(plan, need).OfType<OpenQuestion<RecommendationSystem>>().SelectMany(q => Cases(q))],
+            () => [.. questions.All],
+            () => questions.Cases(NeedOf),
             () => [.. need.Findings, .. FindingsFor(plan)]
         );
-
-        ImmutableArray<AnswerCase<PlotNeed>> Cases(OpenQuestion<RecommendationSystem> question) =>
-            question.CasesOf(system => NeedOf(plan with { NutrientSystem = system }, kinds));
     }
+
+    /// <summary>Whether anything in the plan has to do with nutrients; what is to be sown alone has not.</summary>
+    private static bool IsAsked(PlotPlan plan) =>
+        plan.ReportOrNone.PrintsReadings || plan.NutrientSystem is not null || !plan.FertilizerOffers.IsEmpty;
 
     /// <summary>A credit whose legume the plot does not name is not taken, and said.</summary>
     internal static IEnumerable<Finding> FindingsFor(PlotPlan plan) =>
         CreditFindings(plan)
             .Concat(
                 UnjudgedReadings.Of(
-                    plan.Report,
+                    plan.ReportOrNone,
                     SoilSolver.Ratings(plan).OrNull(),
                     [.. SoilSolver.Secondary(plan).Select(a => a.Rule.Rows[0].Analyte).OfType<SoilAnalyte>()]
                 )
@@ -49,16 +61,6 @@ internal static class NeedSolver
 
     internal static bool IsNeeded(PlotNeed need) => need.Targets.Any(t => t.AtLeast != ApplicationRate.Zero);
 
-    private static IEnumerable<OpenQuestion> Questions(PlotPlan plan, PlotNeed need) =>
-        GrownKinds.Of(plan).IsEmpty ? [PlanQuestions.Kinds()] : OfTheReport(plan, need);
-
-    private static IEnumerable<OpenQuestion> OfTheReport(PlotPlan plan, PlotNeed need) =>
-        FromTheReport
-            .Where(n => need.Find(n) is null)
-            .SelectMany(n => NutrientQuestions.For(plan.Report, plan.NutrientSystem, n, need.ServedBy(n)))
-            .Concat(need.StateOf(PlantNutrient.Nitrogen) == AnswerState.Open ? NutrientQuestions.Yields(need) : []);
-
-    /// <summary>Unknown where nothing is sown, nothing stands there and the laboratory prints nothing.</summary>
     private static PlotNeed NeedOf(PlotPlan plan, ImmutableArray<KindShare> kinds) =>
         Printed(plan) is var printed && printed is null && kinds.IsEmpty
             ? PlotNeed.Unknown
@@ -91,7 +93,7 @@ internal static class NeedSolver
             .. Rate(PlantNutrient.Phosphate, printed.Phosphate),
             .. Rate(PlantNutrient.Potash, printed.Potash),
         ];
-        return rates.Length == 0 ? null : PrintedRecommendation.FromRates(plan.Report.Laboratory, printed.Crop, rates);
+        return rates.Length == 0 ? null : PrintedRecommendation.FromRates(plan.ReportOrNone.Laboratory, printed.Crop, rates);
     }
 
     private static IEnumerable<PrintedRate> Rate(PlantNutrient nutrient, ApplicationRate? rate) =>

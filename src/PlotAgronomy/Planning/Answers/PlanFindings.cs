@@ -56,7 +56,7 @@ internal static class PlanFindings
                         .Concat(spread.Findings)
                         .Concat(bought.Findings)
                         .Concat(NeedSolver.FindingsFor(plan))
-                        .Concat((seed?.Kinds ?? []).SelectMany(s => OfLot(s, plan.SowingMethod).Concat(OfTest(s))))
+                        .Concat((seed?.Kinds ?? []).SelectMany(s => OfLot(s, plan.SowingMethod!.Value).Concat(OfTest(s))))
                 )
                 .ToList()
         );

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy;
 
@@ -21,9 +22,12 @@ public static class PlanSolver
         bool waits = sown.Kinds.IsEmpty && !plan.Kinds.IsEmpty;
         var fed = waits ? limed : sown;
         var blend = SeedSolver.BlendOf(sown);
-        var need = NeedSolver.Solve(fed, blend?.KindShares ?? GrownKinds.Of(fed));
-        var fertilizer = PurchaseSolver.Solve(fed, need, waits);
-        var lime = LimeSolver.Solve(limed, GrownKinds.Of(limed), fertilizer.Told.Purchase.OrNull());
+        ImmutableArray<KindShare> kinds = blend?.KindShares ?? GrownKinds.Of(fed);
+        var limeMethod = MethodChoices.Lime(limed, GrownKinds.Of(limed));
+        var system = MethodChoices.Nutrients(fed, kinds);
+        var need = NeedSolver.Solve(Chosen(fed), system, kinds);
+        var fertilizer = PurchaseSolver.Solve(Chosen(fed), need, waits);
+        var lime = LimeSolver.Solve(Chosen(limed), limeMethod, GrownKinds.Of(limed), fertilizer.Told.Purchase.OrNull());
         var ground = SpreadingSolver.Ground(plan);
         var weighedFor = SpreadingSolver.SownGround(plan, ground);
         var seed = SeedSolver.Solve(sown, blend, PurchaseSolver.Nitrogen(fertilizer), weighedFor);
@@ -31,6 +35,8 @@ public static class PlanSolver
         {
             Plan = plan,
             Verdict = VerdictSolver.Solve(plan, judged, lime.Told.Expected, () => seed.OrNull()?.Fit),
+            LimeMethod = limeMethod,
+            NutrientSystem = system,
             Soil = Soil(plan),
             Need = need,
             Lime = lime,
@@ -38,11 +44,15 @@ public static class PlanSolver
             Seed = seed,
             Spreading = SpreadingSolver.Solve(sown, seed, ground),
         };
+
+        PlotPlan Chosen(PlotPlan part) => part with { LimeMethod = limeMethod.Chosen, NutrientSystem = system.Chosen };
     }
 
     private static Answer<SoilAnswer> Soil(PlotPlan plan)
     {
         var soil = new SoilAnswer(plan);
-        return Answers.Given(soil, () => soil.ReportFindings, () => [.. soil.Questions]);
+        return soil.Card.State == AnswerState.Given && !plan.ReportOrNone.PrintsReadings
+            ? Answers.OpenButFor(soil, () => [SoilQuestions.Report(), .. soil.Questions], null, () => soil.ReportFindings)
+            : Answers.Given(soil, () => soil.ReportFindings, () => [.. soil.Questions]);
     }
 }

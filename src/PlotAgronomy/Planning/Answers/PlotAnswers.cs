@@ -21,7 +21,13 @@ public sealed class PlotAnswers
     /// not needed where nothing is sown and nothing is known to stand there.</summary>
     public required Answer<PlotVerdict> Verdict { get; init; }
 
-    /// <summary>Gets what the report says by itself.</summary>
+    /// <summary>Gets which lime method answers, and who chose it.</summary>
+    public required MethodChoice<LimeMethod> LimeMethod { get; init; }
+
+    /// <summary>Gets which recommendation system answers for phosphate and potash, and who chose it.</summary>
+    public required MethodChoice<RecommendationSystem> NutrientSystem { get; init; }
+
+    /// <summary>Gets what the report says by itself; open without one, and then with the card to take a sample by.</summary>
     public required Answer<SoilAnswer> Soil { get; init; }
 
     /// <summary>Gets the nutrients the plot needs; open where the system has no figure from this report.</summary>
@@ -72,11 +78,14 @@ public sealed class PlotAnswers
     public ImmutableArray<Finding> Findings =>
         Finding.InOrder(
             PlanFindings
-                .Of(Plan, Soil.Value, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading)
+                .Of(Plan, Soil.Told, Need.Told, Lime.Told, Fertilizer, Seed.OrNull(), Spreading)
                 .Concat(Verdict.Findings)
                 .Where(f => f.Code != BlendCodes.PhLow)
                 .Concat(Seed.State == AnswerState.Open ? Seed.Findings : [])
         );
+
+    /// <summary>How what stands there is ended before sowing.</summary>
+    internal IEnumerable<string> CoverSteps => Planning.CoverSteps.Of(Plan);
 
     /// <summary>What is done to sow, in order: each pass where seed is spread.</summary>
     internal IEnumerable<(SeedingAction Action, SowingPass? Pass)> SowingSteps =>

@@ -88,10 +88,11 @@ internal sealed class PurchaseSets
     private static FieldConditions Field(PlotPlan plan, PlotNeed need) =>
         new()
         {
-            IsIncorporated = GrownKinds.IsTilled(plan),
+            IsIncorporated = plan.Method is null && !GrownKinds.IsUpkeep(plan) ? null : GrownKinds.IsTilled(plan),
             IsNearWater = plan.Plot.IsNearWater,
             Soil = plan.Soil,
             NotKnown = [.. need.NotKnown.Select(n => n.Nutrient)],
+            HasSoilTest = plan.ReportOrNone.PrintsReadings || plan.Printed is not null,
             IsLegumeStand =
                 plan.Plot.Cover == GroundCover.LegumeStand
                 || (GrownKinds.Of(plan) is { IsEmpty: false } grown && grown.All(k => k.Kind.IsLegume)),

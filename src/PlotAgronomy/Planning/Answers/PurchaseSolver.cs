@@ -34,7 +34,8 @@ internal static class PurchaseSolver
             Others = sets.Others(),
         };
         var state =
-            isNotKnown || fertilizer.Purchase.State == AnswerState.Open ? AnswerState.Open
+            asked.State == AnswerState.NotAsked ? AnswerState.NotAsked
+            : isNotKnown || fertilizer.Purchase.State == AnswerState.Open ? AnswerState.Open
             : isNeeded ? AnswerState.Given
             : AnswerState.NoneNeeded;
         return new(

@@ -18,7 +18,12 @@ internal static class SoilSolver
 
     internal static Answer<SoilRatings> Ratings(PlotPlan plan)
     {
-        if (SoilProgram.For(plan.Report)?.Institution is { } institution)
+        if (plan.ReportOrNone.Readings.IsEmpty)
+        {
+            return Answers.NotAsked<SoilRatings>();
+        }
+
+        if (SoilProgram.For(plan.ReportOrNone)?.Institution is { } institution)
         {
             foreach (var system in institution.RatingSystems)
             {
@@ -30,7 +35,7 @@ internal static class SoilSolver
             }
         }
 
-        var question = NutrientQuestions.Ratings(plan.Report);
+        var question = NutrientQuestions.Ratings(plan.ReportOrNone);
         return Answers.Open(() => [question], () => question.CasesOf(system => RatedBy(plan, system)));
     }
 
@@ -49,9 +54,11 @@ internal static class SoilSolver
 
     internal static Answer<SamplingAdvice> Sampling(PlotPlan plan)
     {
-        bool isTopDressed = !GrownKinds.IsTilled(plan);
-        var advice = Advice(plan.Report.SampledOn);
-        var question = plan.Report.SampledOn is null ? SoilQuestions.SampledDay(plan.PlantingDate) : null;
+        bool isTopDressed = !GrownKinds.IsTilled(plan) && (plan.TillageDepth is null || GrownKinds.IsUpkeep(plan));
+        var advice = Advice(plan.ReportOrNone.SampledOn);
+        var question = plan.ReportOrNone is { PrintsReadings: true, SampledOn: null }
+            ? SoilQuestions.SampledDay(plan.PlantingDate)
+            : null;
         return new(
             AnswerState.Given,
             true,

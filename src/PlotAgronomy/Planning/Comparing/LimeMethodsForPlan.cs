@@ -12,8 +12,8 @@ public sealed class LimeMethodsForPlan
     /// <summary>Gets the plan.</summary>
     public required PlotPlan Plan { get; init; }
 
-    /// <summary>Gets the target that the plan's kinds ask for.</summary>
-    public required LimeTarget Target { get; init; }
+    /// <summary>Gets the target that the plan's kinds ask for; null without kinds.</summary>
+    public required LimeTarget? Target { get; init; }
 
     /// <summary>Gets the pH that was asked for; null where the plan's own was taken.</summary>
     public required double? AskedPh { get; init; }
@@ -32,7 +32,7 @@ public sealed class LimeMethodsForPlan
 
     /// <summary>Gets the findings, most serious first.</summary>
     public ImmutableArray<Finding> Findings =>
-        Finding.InOrder(Comparison.Findings.Concat(AskedPh is null ? Target.Findings : []));
+        Finding.InOrder(Comparison.Findings.Concat(AskedPh is null ? Target?.Findings ?? [] : []));
 
     /// <summary>How far apart the methods are that aim at the same pH; null where fewer than two can be compared.</summary>
     internal LimeSpread? SpreadForTarget => LimeSpread.Of(Answering.Where(a => a.TargetPh == Comparison.TargetPh));

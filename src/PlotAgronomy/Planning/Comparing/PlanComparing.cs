@@ -3,6 +3,7 @@ using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Seeds;
+using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -49,12 +50,13 @@ public static class PlanComparing
     {
         ArgumentNullException.ThrowIfNull(plan);
         double? asked = targetPh is { } ph ? LimeLimits.TargetPh(ph, nameof(targetPh)) : null;
-        var (target, wanted) = LimeSolver.Aim(plan, GrownKinds.Of(plan));
+        var (target, aimed) = LimeAim.Of(plan, GrownKinds.Of(plan));
+        double wanted = aimed ?? LimingConstants.All["fallback-target"];
         var soil = plan.Soil;
         var comparison = LimeMethodComparison.For(
             soil,
             asked ?? wanted,
-            plan.TillageDepth ?? plan.LimeMethod.Depth,
+            plan.TillageDepth ?? plan.LimeMethod?.Depth ?? Length.FromInches(LimingConstants.All["furrow-slice"]),
             material,
             m => includeFromMemory || m.Status != DataStatus.Memory || m == plan.LimeMethod
         );
@@ -83,7 +85,7 @@ public static class PlanComparing
             throw new InvalidOperationException("The plan offers no kind in more than one lot.");
         }
 
-        ImmutableArray<CropKind> withoutRate = [.. kinds.Where(k => k.Rates?.For(plan.SowingMethod) is null)];
+        ImmutableArray<CropKind> withoutRate = [.. kinds.Where(k => k.Rates?.For(plan.ComparedMethod) is null)];
         return new SeedLotsForPlan
         {
             Plan = plan,
@@ -108,7 +110,7 @@ public static class PlanComparing
                 [
                     .. plan.StoreBlends.Select(bag => new StoreBlendForPlan(
                         plan,
-                        BagOrPlainSeed.Compare(bag, plan.SowingMethod, plan.SeedOffers)
+                        BagOrPlainSeed.Compare(bag, plan.ComparedMethod, plan.SeedOffers)
                     )),
                 ],
             };
@@ -119,7 +121,7 @@ public static class PlanComparing
         double share = plan.Kinds.FirstOrDefault(k => k.Kind.Id == kind.Id)?.Share.ShareOfFullStand ?? 1;
         return SeedLotComparison.Rank(
             [.. plan.SeedOffers.Where(o => o.Item.Kind.Id == kind.Id)],
-            kind.FullRange(plan.SowingMethod).Full * share
+            kind.FullRange(plan.ComparedMethod).Full * share
         );
     }
 }

@@ -29,7 +29,7 @@ public sealed class SeedLotForPlan
 
     /// <summary>Gets what is to be known of the lot and its rate, most serious first.</summary>
     public ImmutableArray<Finding> Findings =>
-        Finding.InOrder(Ranked.Lot.Cautions(plan.SowingMethod).Concat(Ranked.Seeding.Findings));
+        Finding.InOrder(Ranked.Lot.Cautions(plan.ComparedMethod).Concat(Ranked.Seeding.Findings));
 
     internal WorkedLine CostLine => Ranked.CostLine(plan.Currency);
 }

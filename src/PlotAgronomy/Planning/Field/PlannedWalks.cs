@@ -10,10 +10,13 @@ namespace PlotAgronomy.Planning;
 /// <summary>Every walk of a plan with the spreader, in the order of the work: lime of the first day, fertilizer, seed.</summary>
 internal static class PlannedWalks
 {
+    /// <summary>None without a spreader.</summary>
     internal static ImmutableArray<PlannedWalk> Of(PlotAnswers answers) =>
-        [.. Lime(answers), .. Fertilizer(answers), .. Seed(answers)];
+        answers.Plan.Spreader is { } spreader
+            ? [.. Lime(answers, spreader), .. Fertilizer(answers, spreader), .. Seed(answers, spreader)]
+            : [];
 
-    private static IEnumerable<PlannedWalk> Lime(PlotAnswers answers)
+    private static IEnumerable<PlannedWalk> Lime(PlotAnswers answers, PlannedSpreader spreader)
     {
         if (answers.Lime.Told is not { Offer: { } offer } lime || lime.Order.OrNull() is not { } order)
         {
@@ -30,14 +33,14 @@ internal static class PlannedWalks
                 Pass = WalkedPass.For(
                     dressing.Mass,
                     dressing.Rate,
-                    SpacingOf(answers),
-                    filling: Filling(answers.Plan, lightest),
+                    SpacingOf(answers, spreader),
+                    filling: Filling(spreader, lightest),
                     package: offer.Package.IsWhole ? offer.Package.Weight : null
                 ),
             });
     }
 
-    private static IEnumerable<PlannedWalk> Fertilizer(PlotAnswers answers) =>
+    private static IEnumerable<PlannedWalk> Fertilizer(PlotAnswers answers, PlannedSpreader spreader) =>
         (answers.Fertilizer.Told.Purchase.OrNull()?.Lines ?? [])
             .Where(line => line.Product.LiquidDensity is null && line.Spread > Mass.Zero)
             .Select(line => new PlannedWalk
@@ -46,14 +49,14 @@ internal static class PlannedWalks
                 Pass = WalkedPass.For(
                     line.Spread,
                     line.Rate,
-                    SpacingOf(answers),
-                    filling: Filling(answers.Plan, FertilizerBulk.LightestOf(line.Product)),
+                    SpacingOf(answers, spreader),
+                    filling: Filling(spreader, FertilizerBulk.LightestOf(line.Product)),
                     package: line.Offer.Package.IsWhole ? line.Offer.Package.Weight : null
                 ),
             });
 
     /// <summary>A drill is set by its chart and not walked.</summary>
-    private static IEnumerable<PlannedWalk> Seed(PlotAnswers answers) =>
+    private static IEnumerable<PlannedWalk> Seed(PlotAnswers answers, PlannedSpreader spreader) =>
         answers.Plan.Method == PlantingMethod.Drilled
             ? []
             : (answers.Spreading.OrNull()?.Passes ?? []).Select(pass => new PlannedWalk
@@ -63,17 +66,17 @@ internal static class PlannedWalks
                 Pass = WalkedPass.For(
                     pass.Load,
                     pass.Rate,
-                    pass.Laid.OrNull()?.Spacing ?? answers.Plan.Spreader.Swath,
+                    pass.Laid.OrNull()?.Spacing ?? spreader.Swath,
                     pass.Setting.OrNull(),
-                    Filling(answers.Plan, LightestOf(pass))
+                    Filling(spreader, LightestOf(pass))
                 ),
             });
 
-    private static Length SpacingOf(PlotAnswers answers) =>
-        SpreadingSolver.Ground(answers.Plan)?.Spacing ?? answers.Plan.Spreader.Swath;
+    private static Length SpacingOf(PlotAnswers answers, PlannedSpreader spreader) =>
+        SpreadingSolver.Ground(answers.Plan)?.Spacing ?? spreader.Swath;
 
-    private static Mass? Filling(PlotPlan plan, Density? lightest) =>
-        plan.Spreader.Hopper is { } hopper && lightest is { } density ? MeasuredBucket.FromVolume(hopper, density).Holds : null;
+    private static Mass? Filling(PlannedSpreader spreader, Density? lightest) =>
+        spreader.Hopper is { } hopper && lightest is { } density ? MeasuredBucket.FromVolume(hopper, density).Holds : null;
 
     /// <summary>How light the seed of a pass may lie, each kind by itself; null where a kind's bushel weight is not
     /// known.</summary>

@@ -26,20 +26,20 @@ public sealed record PlotPlan
         init => field = Guard.NotNull(value, nameof(Plot));
     }
 
-    /// <summary>Gets the laboratory's report as printed.</summary>
-    /// <exception cref="ArgumentNullException">Null.</exception>
-    public required SoilReport Report
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Report));
-    }
+    /// <summary>Gets the laboratory's report as printed; null without one, and then the answers say how to take the
+    /// sample.</summary>
+    public SoilReport? Report { get; init; }
 
-    /// <summary>Gets the day of planting.</summary>
-    public required DateOnly PlantingDate { get; init; }
+    /// <summary>Gets a pH read by oneself with a strip or a meter; null when none was. It gives a range of lime, never an
+    /// order.</summary>
+    public HomePh? HomePh { get; init; }
 
-    /// <summary>Gets how the ground is worked and the seed covered.</summary>
+    /// <summary>Gets the day of planting; null while it is not set.</summary>
+    public DateOnly? PlantingDate { get; init; }
+
+    /// <summary>Gets how the ground is worked and the seed covered; null while it is not settled.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Unknown method.</exception>
-    public required PlantingMethod Method
+    public PlantingMethod? Method
     {
         get;
         init => field = Guard.Defined(value, nameof(Method));
@@ -54,32 +54,25 @@ public sealed record PlotPlan
         init => field = Guarded(value, nameof(Kinds));
     } = [];
 
-    /// <summary>Gets the method that turns the report into a rate of lime.</summary>
-    /// <exception cref="ArgumentNullException">Null.</exception>
-    public required LimeMethod LimeMethod
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(LimeMethod));
-    }
+    /// <summary>Gets the method that turns the report into a rate of lime; null lets the laboratory or the place choose, and
+    /// the answers say which.</summary>
+    public LimeMethod? LimeMethod { get; init; }
 
-    /// <summary>Gets the system that turns the report into rates of phosphate and potash.</summary>
-    /// <exception cref="ArgumentNullException">Null.</exception>
-    public required RecommendationSystem NutrientSystem
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(NutrientSystem));
-    }
+    /// <summary>Gets the system that turns the report into rates of phosphate and potash; null lets the laboratory or the place
+    /// choose, and the answers say which.</summary>
+    public RecommendationSystem? NutrientSystem { get; init; }
 
     /// <summary>Gets the spreader; null where no seed is spread, or none is at hand yet.</summary>
     public PlannedSpreader? Spreader { get; init; }
 
     /// <summary>Gets the one currency of all prices.</summary>
+    /// <value>One without a name unless stated: prices are then plain numbers.</value>
     /// <exception cref="ArgumentNullException">Null.</exception>
-    public required Currency Currency
+    public Currency Currency
     {
         get;
         init => field = Guard.NotNull(value, nameof(Currency));
-    }
+    } = Currency.Unnamed;
 
     /// <summary>Gets the day the lime is spread; null leaves the pH on planting day open.</summary>
     public DateOnly? LimeDate { get; init; }
@@ -160,14 +153,24 @@ public sealed record PlotPlan
     } = [];
 
     /// <summary>Gets the soil: what the report says, joined with what was seen on the plot.</summary>
-    public PlotSoil Soil => PlotSoil.For(Report, Plot);
+    public PlotSoil Soil => PlotSoil.For(ReportOrNone, Plot);
 
     /// <summary>Gets the kinds that are offered in more than one lot of seed, in the order of the offers.</summary>
     public ImmutableArray<CropKind> KindsInSeveralLots =>
         [.. SeedOffers.GroupBy(o => o.Item.Kind.Id).Where(g => g.Count() > 1).Select(g => g.First().Item.Kind)];
 
-    /// <summary>Gets the way of sowing that rates are looked up by.</summary>
-    public SowingMethod SowingMethod => SowingMethodOf(Method);
+    /// <summary>Gets the way of sowing that rates are looked up by; null while the method is not settled.</summary>
+    public SowingMethod? SowingMethod => Method is { } method ? SowingMethodOf(method) : null;
+
+    /// <summary>The way of sowing that offers are compared by; broadcast while the method is not settled, and the comparison says
+    /// so.</summary>
+    internal SowingMethod ComparedMethod => SowingMethod ?? PlotAgronomy.SowingMethod.Broadcast;
+
+    /// <summary>The report, or one that prints nothing.</summary>
+    internal SoilReport ReportOrNone => Report ?? SoilReport.None;
+
+    /// <summary>Whether the ground is known to stay as it is, so that what is spread lies on top.</summary>
+    internal bool IsUnworked => Method is not (null or PlantingMethod.TilledAndPacked);
 
     /// <summary>Lime is counted for soil worked less deep than this.</summary>
     internal static double MostTillageInches => SoilConstants.All["treated-depth-high"];
@@ -183,15 +186,17 @@ public sealed record PlotPlan
     /// <summary>The plot and the day of planting.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"{Plot}, planting of {PlantingDate:yyyy-MM-dd}");
+        PlantingDate is { } day
+            ? string.Create(CultureInfo.InvariantCulture, $"{Plot}, planting of {day:yyyy-MM-dd}")
+            : $"{Plot}, planting day not set";
 
     internal static SowingMethod SowingMethodOf(PlantingMethod method) =>
         method switch
         {
-            PlantingMethod.Drilled => SowingMethod.Drilled,
-            PlantingMethod.FrostSeeded => SowingMethod.FrostSeeded,
-            PlantingMethod.TilledAndPacked => SowingMethod.Broadcast,
-            _ => SowingMethod.BroadcastUnderCover,
+            PlantingMethod.Drilled => PlotAgronomy.SowingMethod.Drilled,
+            PlantingMethod.FrostSeeded => PlotAgronomy.SowingMethod.FrostSeeded,
+            PlantingMethod.TilledAndPacked => PlotAgronomy.SowingMethod.Broadcast,
+            _ => PlotAgronomy.SowingMethod.BroadcastUnderCover,
         };
 
     private static ImmutableArray<PlannedKind> Guarded(ImmutableArray<PlannedKind> kinds, string name)

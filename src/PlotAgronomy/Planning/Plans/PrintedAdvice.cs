@@ -9,12 +9,16 @@ namespace PlotAgronomy;
 public sealed record PrintedAdvice
 {
     /// <summary>Gets the crop it was printed for; not blank.</summary>
+    /// <value><c>a crop it does not name</c> unless stated.</value>
     /// <exception cref="ArgumentException">Blank.</exception>
-    public required string Crop
+    public string Crop
     {
         get;
         init => field = Guard.NotBlank(value, nameof(Crop));
-    }
+    } = UnnamedCrop;
+
+    /// <summary>What a crop is called that nobody names.</summary>
+    internal const string UnnamedCrop = "a crop it does not name";
 
     /// <summary>Gets the rate of lime, or null when none was printed.</summary>
     public PrintedLimeRate? Lime { get; init; }

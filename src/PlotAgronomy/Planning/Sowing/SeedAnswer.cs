@@ -67,6 +67,9 @@ public sealed class SeedAnswer
     /// are shares of a full stand.</summary>
     public Answer<RateCheck> RateCheck => SeedParts.RateCheck(Blend.Parts);
 
+    /// <summary>The way of sowing that the rates are for.</summary>
+    internal SowingMethod SownBy => Blend.Parts[0].Component.Method;
+
     /// <summary>The kinds whose rate depends much on whether hard and dormant seed counts as living.</summary>
     internal IEnumerable<SownKind> KindsWithBothRates =>
         Kinds.Where(k => k.Bulk is { ShowBothRates: true, CountingGerminationOnly: not null });
@@ -77,6 +80,7 @@ public sealed class SeedAnswer
             .. Kinds.SelectMany(k => k.Test.Questions),
             .. Dates.Questions,
             .. SeedParts.FullRates(Blend.Parts),
+            .. PlantingQuestions.Contradiction(plan) is { } meant ? [meant] : Array.Empty<OpenQuestion>(),
             .. plan.Plot.Drainage is null ? [SeedQuestions.Drainage()] : Array.Empty<OpenQuestion>(),
         ];
 

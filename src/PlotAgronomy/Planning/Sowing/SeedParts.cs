@@ -7,9 +7,15 @@ namespace PlotAgronomy.Planning;
 /// <summary>The parts of the answer on seed (tests, dates, rate), each given, not needed or open.</summary>
 internal static class SeedParts
 {
-    /// <summary>What no blend can be made without: a seed count, and a full rate for the way of sowing.</summary>
+    /// <summary>What no blend can be made without: the way of sowing, a seed count, and a full rate for that way.</summary>
     internal static IEnumerable<OpenQuestion> BeforeBlending(PlotPlan plan)
     {
+        if (plan.SowingMethod is not { } sowing)
+        {
+            yield return PlantingQuestions.Method();
+            yield break;
+        }
+
         foreach (var kind in plan.Kinds.Select(k => k.Kind))
         {
             if (kind.SeedCount is null)
@@ -17,9 +23,9 @@ internal static class SeedParts
                 yield return SeedQuestions.Count(kind);
             }
 
-            if (kind.Rates?.For(plan.SowingMethod) is null)
+            if (kind.Rates?.For(sowing) is null)
             {
-                yield return SeedQuestions.OtherMethod(kind, plan.SowingMethod);
+                yield return SeedQuestions.OtherMethod(kind, sowing);
             }
         }
     }
@@ -57,14 +63,19 @@ internal static class SeedParts
 
     internal static Answer<TestAge> Test(PlotPlan plan, SeedLot lot)
     {
+        if (plan.PlantingDate is not { } planting)
+        {
+            return Answers.Open<TestAge>(() => [PlantingQuestions.Day()]);
+        }
+
         if (lot.TestMonth is not null)
         {
-            var age = TestAge.For(lot, SoldIn(plan), plan.PlantingDate);
+            var age = TestAge.For(lot, SoldIn(plan), planting);
             return Answers.Given(age, () => age.Findings);
         }
 
-        var month = SeedQuestions.TestMonth(lot, plan.PlantingDate);
-        return Answers.Open(() => [month], () => month.CasesOf(m => TestAge.If(lot, m, SoldIn(plan), plan.PlantingDate)));
+        var month = SeedQuestions.TestMonth(lot, planting);
+        return Answers.Open(() => [month], () => month.CasesOf(m => TestAge.If(lot, m, SoldIn(plan), planting)));
     }
 
     /// <summary>The state whose seed law is asked; null, for the federal one, where no rule of it is known.</summary>

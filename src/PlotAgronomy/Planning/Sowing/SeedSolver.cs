@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
@@ -14,7 +15,7 @@ internal static class SeedSolver
         plan.Kinds.IsEmpty || SeedParts.BeforeBlending(plan).Any()
             ? null
             : Blend.FromSharesOfFullStand([
-                .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod), kind.Share.ShareOfFullStand)),
+                .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod!.Value), kind.Share.ShareOfFullStand)),
             ]);
 
     /// <param name="plan">Plan.</param>
@@ -30,7 +31,8 @@ internal static class SeedSolver
 
         if (blend is null)
         {
-            return Answers.Open<SeedAnswer>(() => [.. SeedParts.BeforeBlending(plan)]);
+            ImmutableArray<OpenQuestion> missing = [.. SeedParts.BeforeBlending(plan)];
+            return Answers.Open(() => missing, () => Cases(missing, nitrogen, sown, plan));
         }
 
         var standing = Standing(plan);
@@ -54,6 +56,25 @@ internal static class SeedSolver
         BlendOf(plan with { Kinds = [kind] }) is { } alone
             ? Sow(plan, kind, alone, SpreadingSolver.SownGround(plan, SpreadingSolver.Ground(plan)))
             : null;
+
+    /// <summary>The seed under each way of planting that its kinds have rates for.</summary>
+    private static ImmutableArray<AnswerCase<SeedAnswer>> Cases(
+        ImmutableArray<OpenQuestion> missing,
+        ApplicationRate? nitrogen,
+        Area sown,
+        PlotPlan plan
+    ) =>
+        [
+            .. missing
+                .OfType<OpenQuestion<PlantingMethod>>()
+                .SelectMany(q =>
+                    q.Cases(method =>
+                    {
+                        var planted = plan with { Method = method };
+                        return Solve(planted, BlendOf(planted), nitrogen, sown);
+                    })
+                ),
+        ];
 
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {

@@ -39,18 +39,23 @@ internal static class KindJudge
 
     private static IEnumerable<KindObstacle> Day(PlotPlan plan, CropKind kind)
     {
-        if (SowingSeason.IsFrostMissing(plan))
+        if (plan.PlantingDate is not { } planting)
+        {
+            yield break;
+        }
+
+        if (SowingSeason.IsFrostMissing(plan.Method, planting))
         {
             yield return new(
                 KindDecision.NotThisSeason,
                 FindingCatalog.Create(
                     PlanningCodes.NoFrost,
-                    ("day", plan.PlantingDate.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
+                    ("day", planting.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
                 )
             );
         }
 
-        if (DayFinding.Of(kind, plan.PlantingDate, SowingSeason.Windows(plan, kind)) is { } off)
+        if (DayFinding.Of(kind, planting, SowingSeason.Windows(plan, kind)) is { } off)
         {
             yield return new(off.Code == BlendCodes.OutOfSeason ? KindDecision.NotThisSeason : KindDecision.Sow, off);
         }
@@ -58,7 +63,7 @@ internal static class KindJudge
 
     private static IEnumerable<KindObstacle> Lot(PlotPlan plan, SeedLot lot)
     {
-        var cautions = SeedParts.IsTreatedOnSurface(plan, lot) ? lot.Cautions(plan.SowingMethod) : [];
+        var cautions = SeedParts.IsTreatedOnSurface(plan, lot) && plan.SowingMethod is { } sowing ? lot.Cautions(sowing) : [];
         return cautions
             .Select(f => new KindObstacle(
                 f.Code == SeedCodes.TreatedOnSurface ? KindDecision.OtherSeed : KindDecision.Sow,

@@ -32,9 +32,8 @@ public sealed class SubstituteKind
     /// <summary>Gets the driest ground it stands, where it is known.</summary>
     public DrainageClass? DriestDrainage => Kind.Drainage?.Driest;
 
-    /// <summary>Gets the published dates that hold the day of the plan; none while the region is not known.</summary>
-    public ImmutableArray<PlantingWindow> Windows =>
-        [.. SowingSeason.Windows(plan, Kind).Where(w => w.Allows(plan.PlantingDate))];
+    /// <summary>Gets the published dates that hold the day of the plan; none while day or region is not known.</summary>
+    public ImmutableArray<PlantingWindow> Windows => SowingSeason.WindowsOnDay(plan, Kind);
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

@@ -51,12 +51,16 @@ internal static class SubstituteSearch
 
     private static bool IsAtHand(PlotPlan plan, CropKind kind) =>
         kind.SeedCount is not null
-        && kind.Rates?.For(plan.SowingMethod) is not null
+        && plan.SowingMethod is { } sowing
+        && kind.Rates?.For(sowing) is not null
         && kind.LowestPhOn(plan.Soil) is not null
         && kind.Hazards.All(h => !NotProposed.Contains(h.Type))
         && plan.Kinds.All(p => p.Kind.Id != kind.Id)
         && plan.Plot.CoverKind?.Id != kind.Id
-        && (plan.Plot.PlantingRegion is null || SowingSeason.Windows(plan, kind).Any(w => w.Allows(plan.PlantingDate)));
+        && (!IsDayKnown(plan) || !SowingSeason.WindowsOnDay(plan, kind).IsEmpty);
+
+    /// <summary>Whether the day can be held against published dates.</summary>
+    private static bool IsDayKnown(PlotPlan plan) => plan is { Plot.PlantingRegion: not null, PlantingDate: not null };
 
     /// <summary>Nothing speaks against it here and now, not even what would only be minded; a test may still be wanting that the
     /// lime brings within reach.</summary>
@@ -64,11 +68,10 @@ internal static class SubstituteSearch
         KindJudge.Of(plan, kind.Kind).All(o => o.Decision == KindDecision.AfterTest)
         && (kind.TestMustShow is not { } ph || (expected is not null && !Tolerance.IsBelow(expected.ExpectedPhHigh, ph)));
 
-    /// <summary>Without a region the day cannot be held against dates: then only kinds of the same growing season.</summary>
+    /// <summary>Where the day cannot be held against dates, only kinds of the same growing season.</summary>
     private static IEnumerable<SubstituteKind> InPlaceOf(PlotPlan plan, CropKind dropped, IEnumerable<SubstituteKind> fit)
     {
-        var inSeason = fit.Where(s => plan.Plot.PlantingRegion is not null || s.Kind.GrowingSeason == dropped.GrowingSeason)
-            .ToList();
+        var inSeason = fit.Where(s => IsDayKnown(plan) || s.Kind.GrowingSeason == dropped.GrowingSeason).ToList();
         var alike = inSeason.FindAll(s => s.Kind.Group == dropped.Group);
         return (alike.Count > 0 ? alike : inSeason.FindAll(s => s.TestMustShow is null))
             .OrderByDescending(s => s.TestMustShow is null)

@@ -64,7 +64,7 @@ internal static class VerdictSolver
     {
         if (IsOpen(plan))
         {
-            yield return SoilQuestions.WaterPh(plan.Report);
+            yield return LimeParts.NoPh(plan);
         }
 
         foreach (var treated in kinds.Where(v => v.Decision == KindDecision.OtherSeed))

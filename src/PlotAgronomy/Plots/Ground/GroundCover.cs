@@ -14,4 +14,13 @@ public enum GroundCover
 
     /// <summary>A summer smother crop.</summary>
     SmotherCrop,
+
+    /// <summary>Weeds, as on a fallow.</summary>
+    Weeds,
+
+    /// <summary>A grass sod.</summary>
+    GrassSod,
+
+    /// <summary>Brush and small trees.</summary>
+    Brush,
 }

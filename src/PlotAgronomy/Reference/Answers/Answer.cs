@@ -48,6 +48,8 @@ public sealed class Answer<T>
         TryGet(out var value) ? value
         : State == AnswerState.NoneNeeded
             ? throw new InvalidOperationException($"Nothing is needed, so there is no {typeof(T).Name}.")
+        : State == AnswerState.NotAsked
+            ? throw new InvalidOperationException($"Nothing was asked, so there is no {typeof(T).Name}.")
         : throw new InvalidOperationException(
             $"{typeof(T).Name} is open: {string.Join(" ", Questions.Select(q => $"{q.Text} [{q.Code}]"))}"
         );
@@ -69,7 +71,7 @@ public sealed class Answer<T>
     /// <returns>True when it is given, or when nothing is needed and the room has a value that says so.</returns>
     public bool TryGet([MaybeNullWhen(false)] out T value)
     {
-        bool isGiven = holds && State != AnswerState.Open;
+        bool isGiven = holds && State is (AnswerState.Given or AnswerState.NoneNeeded);
         value = isGiven ? held : default;
         return isGiven;
     }
@@ -94,6 +96,7 @@ public sealed class Answer<T>
         {
             AnswerState.Open => $"open: {string.Join(", ", Questions.Select(q => q.Code))}",
             AnswerState.NoneNeeded => "none needed",
+            AnswerState.NotAsked => "not asked",
             _ => $"given: {held}",
         };
 }

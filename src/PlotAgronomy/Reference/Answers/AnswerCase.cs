@@ -37,6 +37,10 @@ public sealed class AnswerCase<T>
         return isOfThatType;
     }
 
+    /// <summary>The same assumption with a part of what follows.</summary>
+    internal AnswerCase<TPart> Holding<TPart>(TPart part)
+        where TPart : notnull => new(Question, assumed, Assumption, part);
+
     /// <summary>The assumption and what follows.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Assumption}: {Value}";

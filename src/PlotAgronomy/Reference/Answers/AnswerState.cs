@@ -11,4 +11,7 @@ public enum AnswerState
 
     /// <summary>A fact is missing without which there is no answer; the questions say which.</summary>
     Open,
+
+    /// <summary>Nothing was asked: the plan holds nothing that this room could answer. Not the same as no need.</summary>
+    NotAsked,
 }

@@ -21,6 +21,14 @@ internal static class Answers
     internal static Answer<T> NoneNeeded<T>()
         where T : notnull => new(AnswerState.NoneNeeded, false, default);
 
+    /// <summary>Nothing was asked.</summary>
+    internal static Answer<T> NotAsked<T>()
+        where T : notnull => new(AnswerState.NotAsked, false, default);
+
+    /// <summary>Nothing was asked; what stands here has nothing to say.</summary>
+    internal static Answer<T> NotAsked<T>(T part)
+        where T : notnull => new(AnswerState.NotAsked, true, part);
+
     /// <summary>No answer until a question is answered.</summary>
     /// <param name="questions">At least one.</param>
     /// <param name="cases">What it would be under an assumption each.</param>

@@ -18,11 +18,11 @@ internal static class LimeSheet
         );
     }
 
-    private static SheetSection Question(PlotPlan plan, LimeTarget target, double? targetPh, LimeMethodComparison comparison)
+    private static SheetSection Question(PlotPlan plan, LimeTarget? target, double? targetPh, LimeMethodComparison comparison)
     {
         var sheet = new SectionWriter("question", "The question");
-        sheet.Say(SheetText.Origin(plan.Report));
-        sheet.Say(SheetText.Acidity(plan.Report));
+        sheet.Say(SheetText.Origin(plan.ReportOrNone));
+        sheet.Say(SheetText.Acidity(plan.ReportOrNone));
         sheet.Say(
             $"Target pH {Ph(comparison.TargetPh)}: {Reason(plan, target, targetPh)} A method that has no such target answers "
                 + "for its own closest one."
@@ -44,12 +44,13 @@ internal static class LimeSheet
         return sheet.Close();
     }
 
-    private static string Reason(PlotPlan plan, LimeTarget target, double? targetPh) =>
+    private static string Reason(PlotPlan plan, LimeTarget? target, double? targetPh) =>
         targetPh is not null ? "as asked for."
         : plan.StatedTargetPh is not null ? "as the plan states."
-        : target.SetByAll is { Length: > 1 } several
+        : target?.SetByAll is { Length: > 1 } several
             ? $"what {string.Join(", ", several.Select(SheetText.Name))}, the most demanding kinds, ask for."
-        : target.SetBy is { } kind ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
+        : target?.SetBy is { } kind ? $"what {SheetText.Name(kind)}, the most demanding kind, asks for."
+        : plan.LimeMethod is null ? "common practice, as nothing in the plan says more."
         : "the lowest of the plan's own method.";
 
     private static SheetSection SideBySide(LimeMethodsForPlan compared)

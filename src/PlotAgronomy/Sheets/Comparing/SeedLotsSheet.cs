@@ -11,7 +11,7 @@ internal static class SeedLotsSheet
         var plan = compared.Plan;
         return SheetEnding.Close(
             $"{plan.Plot.Name}: lots of seed for the same living stand",
-            [.. compared.Kinds.SelectMany(k => Sections(plan, k)), .. Unsown(compared.WithoutRate, plan.SowingMethod)],
+            [.. compared.Kinds.SelectMany(k => Sections(plan, k)), .. Unsown(compared.WithoutRate, plan.ComparedMethod)],
             compared.Findings,
             told: compared.FindingsOfLots
         );

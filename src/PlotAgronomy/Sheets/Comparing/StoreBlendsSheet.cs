@@ -21,7 +21,7 @@ internal static class StoreBlendsSheet
         sheet.Say(
             $"{comparison.Offer.Package} for {plan.Currency.Print(comparison.Offer.Price)}; the bag says it plants "
                 + $"{Amounts.Print(bag.ClaimedArea, "ac", 2)}. Shares of a full stand are those on that area, "
-                + $"{SowingMethods.Words[plan.SowingMethod]}."
+                + $"{SowingMethods.Words[plan.ComparedMethod]}."
         );
         sheet.Table(
             [
@@ -112,7 +112,7 @@ internal static class StoreBlendsSheet
                 + "pound is cheapest:"
         );
         sheet.Table(
-            ["kind", "lot", "share of a full stand", "weigh out", "buy", $"cost, {plan.Currency.Code}", "left over"],
+            ["kind", "lot", "share of a full stand", "weigh out", "buy", plan.Currency.CostColumn, "left over"],
             blend.PlainLines.Select(x => new SheetRow
             {
                 Cells =

@@ -19,8 +19,8 @@ internal static class SystemsSheet
     private static SheetSection Readings(PlotPlan plan)
     {
         var sheet = new SectionWriter("report", "The report");
-        sheet.Say(SheetText.Origin(plan.Report));
-        sheet.Remark(plan.Report.Readings.Select(r => (SoilWords.Analytes[r.Analyte], $"{r.Printed}, {r.ExtractedBy}")));
+        sheet.Say(SheetText.Origin(plan.ReportOrNone));
+        sheet.Remark(plan.ReportOrNone.Readings.Select(r => (SoilWords.Analytes[r.Analyte], $"{r.Printed}, {r.ExtractedBy}")));
         if (plan.Printed is { } printed)
         {
             var rates = new[] { (PlantNutrient.Phosphate, printed.Phosphate), (PlantNutrient.Potash, printed.Potash) }

@@ -1,4 +1,5 @@
 using PlotAgronomy.Fertilizers;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Sheets;
@@ -6,8 +7,14 @@ namespace PlotAgronomy.Sheets;
 /// <summary>Nutrients needed, and the products that bring them.</summary>
 internal static class FertilizerSection
 {
-    internal static SheetSection Write(PlotAnswers answers)
+    /// <summary>None where nobody asks for nutrients.</summary>
+    internal static SheetSection? Write(PlotAnswers answers)
     {
+        if (answers.Need.State == AnswerState.NotAsked)
+        {
+            return null;
+        }
+
         var plan = answers.Plan;
         var need = answers.Need.Told;
         var fertilizer = answers.Fertilizer.Told;
@@ -36,6 +43,8 @@ internal static class FertilizerSection
             sheet.Say(cure.Text);
         }
 
+        Cases(sheet, answers);
+
         if (!fertilizer.Purchase.TryGet(out var purchase))
         {
             sheet.Say(
@@ -59,7 +68,7 @@ internal static class FertilizerSection
         }
 
         sheet.Table(
-            ["product", "buy", "spread on the plot", "rate, lb/ac", "left over", $"cost, {plan.Currency.Code}"],
+            ["product", "buy", "spread on the plot", "rate, lb/ac", "left over", plan.Currency.CostColumn],
             purchase.Lines.Select(line =>
                 sheet.Row(
                     FigureCode.Of("spread", FigureCode.Word(line.Product.Name)),
@@ -100,6 +109,30 @@ internal static class FertilizerSection
 
         return sheet.Close();
     }
+
+    /// <summary>The need under each plausible answer to what is asked, side by side.</summary>
+    private static void Cases(SectionWriter sheet, PlotAnswers answers)
+    {
+        PlantNutrient[] asked = [PlantNutrient.Phosphate, PlantNutrient.Potash];
+        sheet.Table(
+            ["if the answer is", "P2O5, lb/ac", "K2O, lb/ac"],
+            answers.Need.Cases.Select(c =>
+                sheet.Row(
+                    FigureCode.Of("need", "if", FigureCode.Word(c.Assumption)),
+                    c.Assumption,
+                    new(string.Join("; ", asked.Select(n => Rate(c.Value, n))), null),
+                    [c.Assumption, .. asked.Select(n => Rate(c.Value, n))],
+                    [],
+                    c.Value
+                )
+            )
+        );
+    }
+
+    private static string Rate(PlotNeed need, PlantNutrient nutrient) =>
+        need.Targets.FirstOrDefault(t => t.Nutrient == nutrient) is { } target
+            ? Amounts.Print(target.AtLeast.PoundsPerAcre, 0)
+            : "no figure";
 
     private static (string Code, string Label) Word(RunnerUp other) =>
         other switch

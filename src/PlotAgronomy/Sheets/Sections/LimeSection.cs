@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
@@ -7,55 +8,35 @@ namespace PlotAgronomy.Sheets;
 /// <summary>Lime to buy and spread, and what it will have done by planting day.</summary>
 internal static class LimeSection
 {
-    internal static SheetSection Write(PlotAnswers answers)
+    /// <summary>None where nothing in the plan has to do with lime.</summary>
+    internal static SheetSection? Write(PlotAnswers answers)
     {
+        if (answers.Lime.State == AnswerState.NotAsked)
+        {
+            return null;
+        }
+
         var lime = answers.Lime.Told;
         var plan = answers.Plan;
         var sheet = new SectionWriter("lime", "Lime");
-        sheet.Say(
-            $"Target pH {lime.TargetPh.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}"
-        );
-        sheet.RestsOn([.. lime.RestsOn]);
-        if (lime.Printed?.Rate is { } printed)
+        if (lime.Printed is { Silent: not LimeLabels.None } && answers.LimeMethod.By != ChosenBy.Plan)
         {
-            sheet.Figure(
-                "lime.printed",
-                "printed by the laboratory, used first",
-                new(printed.ToString(), SheetAmount.Tons(printed.OfBasis)),
-                lime.Printed
-            );
-            if (lime.Check is { Computed: { } alike } check)
+            if (lime.Target is { Ph: { } asked, SetBy: { } kind })
             {
-                string verdict = check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows";
-                sheet.Figure(
-                    "lime.beside",
-                    $"beside it, by {check.Need.Method.Name}",
-                    new($"{SheetText.Tons(alike)} of the same lime and depth: {verdict}", SheetAmount.Tons(alike)),
-                    check
-                );
+                sheet.Say($"Of your kinds {SheetText.Name(kind)} asks most, for pH {Amounts.Print(asked, 1)}.");
             }
         }
-
-        if (lime.Computed.Rate is { } computed)
+        else if (lime.TargetPh is { } target)
         {
-            sheet.Figure(
-                "lime.rate",
-                $"by {lime.Computed.Method.Name}",
-                new(
-                    computed.IsNone
-                        ? "no lime"
-                        : $"{computed.AmountInWords}, for "
-                            + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(lime.Computed)}{Range(answers)}",
-                    Amount(lime.Computed)
-                ),
-                lime.Computed
+            sheet.Say(
+                $"Target pH {target.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture)}: {lime.TargetReason}"
             );
         }
-        else
-        {
-            sheet.Say($"{lime.Computed.Method.Name} gives no rate for this report; see the findings.");
-        }
 
+        sheet.RestsOn([.. lime.RestsOn]);
+        Printed(sheet, lime);
+        Computed(sheet, answers);
+        LimeCasesSection.Home(sheet, lime);
         if (lime.WeaklyBuffered is { } weak && lime.Rate.OrNull() is { } part)
         {
             sheet.Figure(
@@ -108,9 +89,71 @@ internal static class LimeSection
             );
         }
 
+        LimeCasesSection.Orders(sheet, answers);
         Outlook(sheet, answers);
         HeldBack(sheet, answers);
         return sheet.Close();
+    }
+
+    private static void Printed(SectionWriter sheet, LimeAnswer lime)
+    {
+        if (lime.Printed is not { } printed)
+        {
+            return;
+        }
+
+        string silent = printed.MissingInWords is { Length: > 0 } missing ? $"; not printed: {missing}" : "";
+        sheet.Figure(
+            "lime.printed",
+            "printed by the laboratory, used first",
+            new($"{printed.Rate?.ToString() ?? printed.InPrint}{silent}", SheetAmount.Tons(printed.OfBasis)),
+            printed
+        );
+        if (lime.Check is { Computed: { } alike } check)
+        {
+            string verdict = check.Differs == true ? "it differs, ask the laboratory why" : "within what the reading allows";
+            sheet.Figure(
+                "lime.beside",
+                $"beside it, by {check.Need.Method.Name}",
+                new($"{SheetText.Tons(alike)} of the same lime and depth: {verdict}", SheetAmount.Tons(alike)),
+                check
+            );
+        }
+    }
+
+    private static void Computed(SectionWriter sheet, PlotAnswers answers)
+    {
+        var choice = answers.LimeMethod;
+        if (answers.Lime.Told.Computed is not { } need)
+        {
+            if (answers.Lime.Told is { Printed: null, Rate.State: AnswerState.Open } && answers.Plan.ReportOrNone.PrintsReadings)
+            {
+                sheet.Say($"No lime method is chosen: {choice.Reason}.");
+            }
+
+            return;
+        }
+
+        string why = choice.By == ChosenBy.Plan ? "" : $" ({choice.Reason})";
+        if (need.Rate is { } computed)
+        {
+            sheet.Figure(
+                "lime.rate",
+                $"by {need.Method.Name}{why}",
+                new(
+                    computed.IsNone
+                        ? "no lime"
+                        : $"{computed.AmountInWords}, for "
+                            + $"{Amounts.Print(computed.Depth, "in", 1)} of soil{Rounded(need)}{Range(need)}",
+                    Amount(need)
+                ),
+                need
+            );
+        }
+        else
+        {
+            sheet.Say($"{need.Method.Name} gives no rate for this report; see the findings.");
+        }
     }
 
     private static void Outlook(SectionWriter sheet, PlotAnswers answers)
@@ -197,9 +240,9 @@ internal static class LimeSection
             : rate;
     }
 
-    private static string Range(PlotAnswers answers) =>
-        answers.Lime.Told.Computed.ReadingRange is var (low, high)
-            ? $"; if the reading is off by {Amounts.Print(answers.Lime.Told.Computed.ReadingErrorPh, 2)}, "
+    private static string Range(LimeNeed need) =>
+        need.ReadingRange is var (low, high)
+            ? $"; if the reading is off by {Amounts.Print(need.ReadingErrorPh, 2)}, "
                 + $"{Amounts.Print(low.OfBasis.ShortTonsPerAcre, 1)} to {Amounts.Print(high.OfBasis.ShortTonsPerAcre, 1)} ton/ac"
             : "";
 }

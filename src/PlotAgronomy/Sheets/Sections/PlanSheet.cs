@@ -20,19 +20,24 @@ public static class PlanSheet
             bool isJudged = answers.Verdict.State != AnswerState.NoneNeeded;
             ImmutableArray<SheetSection> work =
             [
-                .. isJudged ? [VerdictSection.Write(answers)] : Enumerable.Empty<SheetSection>(),
-                .. answers.Questions.IsEmpty ? Enumerable.Empty<SheetSection>() : [QuestionsSection.Write(answers)],
-                ReportSection.Write(answers),
-                LimeSection.Write(answers),
-                FertilizerSection.Write(answers),
-                .. isSown || !answers.Plan.Kinds.IsEmpty ? [SeedSection.Write(answers)] : Enumerable.Empty<SheetSection>(),
-                WorkOrderSection.Write(answers),
-                .. isSown ? [PassSection.Write(answers)] : Enumerable.Empty<SheetSection>(),
-                ShoppingSection.Write(answers),
+                .. new SheetSection?[]
+                {
+                    isJudged ? VerdictSection.Write(answers) : null,
+                    answers.Questions.IsEmpty ? null : QuestionsSection.Write(answers),
+                    SamplingSection.Write(answers),
+                    ReportSection.Write(answers),
+                    LimeSection.Write(answers),
+                    FertilizerSection.Write(answers),
+                    isSown || !answers.Plan.Kinds.IsEmpty ? SeedSection.Write(answers) : null,
+                    WorkOrderSection.Write(answers),
+                    isSown ? PassSection.Write(answers) : null,
+                    ShoppingSection.Write(answers),
+                }.OfType<SheetSection>(),
             ];
             string what = answers.Plan.Kinds.IsEmpty ? "upkeep" : "planting";
+            string when = answers.Plan.PlantingDate is { } day ? $"{what} of {SheetText.Date(day)}" : $"{what} day not set";
             return SheetEnding.Close(
-                $"{answers.Plan.Plot.Name}: {what} of {SheetText.Date(answers.Plan.PlantingDate)}",
+                $"{answers.Plan.Plot.Name}: {when}",
                 work,
                 answers.Findings,
                 isJudged ? answers.Verdict.Told.Said : []

@@ -1,4 +1,5 @@
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Sheets;
 
@@ -8,9 +9,14 @@ internal static class ReportSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var report = plan.Report;
-        var sheet = new SectionWriter("report", "What the report says");
-        sheet.Say(SheetText.Origin(report));
+        var report = plan.ReportOrNone;
+        bool isRead = report.PrintsReadings;
+        var sheet = new SectionWriter("report", isRead ? "What the report says" : "What is known of the plot");
+        sheet.Say(
+            isRead ? SheetText.Origin(report)
+            : plan.Printed is not null ? "The readings of the report are not in the plan; what it recommends is used."
+            : "There is no soil report."
+        );
         sheet.Figure(
             "plot.area",
             "area of the plot",
@@ -20,9 +26,26 @@ internal static class ReportSection
             ),
             plan.Plot.Measured
         );
-        sheet.Say(SheetText.Acidity(report));
-        var system = plan.NutrientSystem;
-        sheet.Say($"Rated by {system.Name} ({system.Institution.FullName}, {system.Edition}).");
+        if (isRead)
+        {
+            sheet.Say(SheetText.Acidity(report));
+        }
+
+        if (plan.HomePh is { } own)
+        {
+            sheet.Say(
+                report.WaterPh is null
+                    ? $"Read by yourself: {own}."
+                    : $"Read by yourself: {own}; the laboratory's pH goes before it."
+            );
+        }
+
+        var choice = answers.NutrientSystem;
+        if (choice.Chosen is { } system)
+        {
+            string why = choice.By == ChosenBy.Plan ? "" : $", {choice.Reason}";
+            sheet.Say($"Rated by {system.Name} ({system.Institution.FullName}, {system.Edition}){why}.");
+        }
         var need = answers.Need.Told;
         sheet.RestsOn(need);
         foreach (var rating in need.Ratings)
@@ -31,7 +54,7 @@ internal static class ReportSection
             sheet.Figure(code, rating.Reading.ToString(), rating.Verdict, rating.Line);
         }
 
-        foreach (var row in need.RowsRead)
+        foreach (var row in choice.Chosen is null ? [] : need.RowsRead)
         {
             string kinds = string.Join("; ", row.Kinds.Select(SheetText.Name));
             sheet.Say(

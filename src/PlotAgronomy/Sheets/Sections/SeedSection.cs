@@ -26,7 +26,7 @@ internal static class SeedSection
         }
 
         sheet.Say(
-            $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.Words[plan.SowingMethod]}. Weigh each kind by "
+            $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.Words[seed.SownBy]}. Weigh each kind by "
                 + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
         );
         sheet.RestsOn(seed.Blend);

@@ -56,6 +56,14 @@ internal static class ShoppingSection
         }
 
         sheet.Table(["item", "packages", "cost"], rows);
+        if (lime is { Rate.State: AnswerState.Open, OrderRange: var (low, high) })
+        {
+            sheet.Say(
+                $"Lime is not on this list: {SheetText.Weight(low.Value.Product)} to {SheetText.Weight(high.Value.Product)}, "
+                    + "see there; ask first."
+            );
+        }
+
         sheet.RestsOn([.. lime.RestsOn, answers.Need.Told, seed?.Blend]);
         var total = new FigureValue(plan.Currency.Print(answers.TotalCost), SheetAmount.Money(answers.TotalCost, plan.Currency));
         string all = answers.Seed.State == AnswerState.Open ? "all together, without the seed" : "all together";

@@ -10,8 +10,7 @@ internal static class UpkeepSteps
     {
         if (fertilizer is not null)
         {
-            yield return $"Spread the fertilizer, {fertilizer}, on dry leaves, planned for "
-                + $"{SheetText.Date(answers.Plan.PlantingDate)}.";
+            yield return $"Spread the fertilizer, {fertilizer}, on dry leaves{VerdictSection.PlannedFor(answers.Plan)}.";
         }
 
         foreach (string work in stand.Work)

@@ -39,12 +39,14 @@ internal static class VerdictSection
         return sheet.Close();
     }
 
+    internal static string PlannedFor(PlotPlan plan) =>
+        plan.PlantingDate is { } day ? $", planned for {SheetText.Date(day)}" : "";
+
     private static string Whole(PlotVerdict verdict, PlotPlan plan) =>
         verdict.Decision switch
         {
-            PlotDecision.Sow => $"Yes. Sow {Names(verdict.Sown)}, planned for {SheetText.Date(plan.PlantingDate)}.",
-            PlotDecision.SowWithout => $"Yes, without {Names(verdict.Held)}. Sow {Names(verdict.Sown)}, planned for "
-                + $"{SheetText.Date(plan.PlantingDate)}.",
+            PlotDecision.Sow => $"Yes. Sow {Names(verdict.Sown)}{PlannedFor(plan)}.",
+            PlotDecision.SowWithout => $"Yes, without {Names(verdict.Held)}. Sow {Names(verdict.Sown)}{PlannedFor(plan)}.",
             PlotDecision.LimeAndWait => "Not yet. Lime, wait and test; nothing of this blend is sown before.",
             PlotDecision.NothingThisSeason => "No. Nothing of this blend is sown now.",
             _ =>

@@ -15,13 +15,28 @@ internal static class WorkOrderSection
         sheet.Step(
             answers.Verdict.State != AnswerState.NoneNeeded && answers.Verdict.Told.Upkeep is { } stand
                 ? Lime(answers).Concat(UpkeepSteps.Of(answers, stand, Fertilizer(answers)))
-            : answers.Seed.State == AnswerState.NoneNeeded ? Lime(answers).Concat(Tests(answers)).Append(WriteDown)
+            : answers.Seed.State == AnswerState.NoneNeeded ? Unsown(answers).Concat(Tests(answers)).Append(WriteDown)
             : Before(answers).Concat(Sowing(answers)).Concat(After(answers))
         );
         return sheet.Close();
     }
 
     private const string WriteDown = "Write down what was really spread, the day, and the rain that followed.";
+
+    /// <summary>Lime and fertilizer where nothing is sown.</summary>
+    private static IEnumerable<string> Unsown(PlotAnswers answers)
+    {
+        foreach (string step in Lime(answers))
+        {
+            yield return step;
+        }
+
+        if (Fertilizer(answers) is { } products)
+        {
+            yield return $"Spread the fertilizer, {products}, when the crop it was printed for is sown or grows, never on frozen "
+                + "ground.";
+        }
+    }
 
     /// <summary>The test that decides on what waits for it.</summary>
     private static IEnumerable<string> Tests(PlotAnswers answers)
@@ -46,6 +61,11 @@ internal static class WorkOrderSection
     private static IEnumerable<string> Before(PlotAnswers answers)
     {
         var plan = answers.Plan;
+        foreach (string step in answers.CoverSteps)
+        {
+            yield return step;
+        }
+
         foreach (string step in answers.Lime.Told.IsLate ? [] : Lime(answers))
         {
             yield return step;
@@ -65,6 +85,13 @@ internal static class WorkOrderSection
         string? fertilizer = Fertilizer(answers);
         switch (plan.Method)
         {
+            case null:
+                if (fertilizer is not null)
+                {
+                    yield return $"Spread the fertilizer, {fertilizer}.";
+                }
+
+                break;
             case PlantingMethod.TilledAndPacked:
                 yield return fertilizer is not null
                     ? $"Spread the fertilizer, {fertilizer}, and work it in with the last tillage."
@@ -95,6 +122,12 @@ internal static class WorkOrderSection
         var lime = answers.Lime.Told;
         if (lime.Order.OrNull() is not { } order)
         {
+            if (lime is { Printed: not null, Rate.State: AnswerState.Open })
+            {
+                yield return "Spread no lime before the laboratory has said of which its rate is, see there; it goes on before "
+                    + "the last tillage.";
+            }
+
             yield break;
         }
 

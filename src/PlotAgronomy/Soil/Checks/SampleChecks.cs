@@ -24,9 +24,9 @@ internal static class SampleChecks
         }
     }
 
-    internal static IEnumerable<Finding> Of(SoilReport report, DateOnly today)
+    internal static IEnumerable<Finding> Of(SoilReport report, DateOnly? today)
     {
-        foreach (var finding in OfAge(report, today))
+        foreach (var finding in today is { } day ? OfAge(report, day) : [])
         {
             yield return finding;
         }

@@ -40,11 +40,19 @@ internal static class SoilQuestions
             ("laboratory", report.Laboratory)
         );
 
-    /// <summary>Days so many months before another day.</summary>
-    internal static OpenQuestion<DateOnly> SampledDay(DateOnly before) =>
-        QuestionCatalog.AskNumber(
-            SoilCodes.AskSampledDay,
-            months => before.AddMonths(-(int)months),
-            day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
-        );
+    /// <summary>Days so many months before another day; none where that day is not known.</summary>
+    internal static OpenQuestion<DateOnly> SampledDay(DateOnly? before) =>
+        before is { } known
+            ? QuestionCatalog.AskNumber(SoilCodes.AskSampledDay, months => known.AddMonths(-(int)months), InWords)
+            : QuestionCatalog.Ask<DateOnly>(SoilCodes.AskSampledDay, [], InWords);
+
+    /// <summary>What lime and nutrients rest on, where there is no report.</summary>
+    internal static OpenQuestion<SoilReport> Report() =>
+        QuestionCatalog.Ask<SoilReport>(SoilCodes.AskReport, [], report => report.ToString());
+
+    /// <summary>The solutions that a reading may have been made with, those of the laboratory first.</summary>
+    internal static OpenQuestion<Extractant> Extractant(SoilReport report, ImmutableArray<Extractant> plausible) =>
+        QuestionCatalog.Ask(SoilCodes.AskExtractant, plausible, SoilWords.For, ("laboratory", report.Laboratory));
+
+    private static string InWords(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -14,7 +14,10 @@ public sealed partial record SoilReport
     /// <param name="today">Day of reading, for the age of the sample.</param>
     /// <param name="earlier">An earlier report of the same plot, when there is one: a sudden doubling shows a wrong unit.</param>
     /// <returns>The findings, most serious first; empty when nothing looks odd.</returns>
-    public ImmutableArray<Finding> Check(DateOnly today, SoilReport? earlier = null)
+    public ImmutableArray<Finding> Check(DateOnly today, SoilReport? earlier = null) => CheckOn(today, earlier);
+
+    /// <summary>The same where the day of reading may not be known; then the age is not looked at.</summary>
+    internal ImmutableArray<Finding> CheckOn(DateOnly? today, SoilReport? earlier = null)
     {
         return Finding.InOrder([
             .. PhChecks.Of(this),

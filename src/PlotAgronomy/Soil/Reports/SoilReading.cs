@@ -73,6 +73,22 @@ public sealed partial record SoilReading
         return new SoilReading(analyte, printedValue, unit, extractant, form);
     }
 
+    /// <summary>The same number, had it been read in another solution. Where phosphorus is drawn out with Bray's or Olsen's,
+    /// potassium is by ammonium acetate.</summary>
+    internal SoilReading MadeWith(Extractant extractant) =>
+        new(
+            Analyte,
+            PrintedValue,
+            Unit,
+            Analyte != SoilAnalyte.Phosphorus && extractant is (Extractant.BrayP1 or Extractant.Olsen)
+                ? Extractant.AmmoniumAcetate
+                : extractant,
+            Form
+        )
+        {
+            IsUpperLimit = IsUpperLimit,
+        };
+
     /// <summary>The value as it is printed, with the name of its scale.</summary>
     internal string Printed => (IsUpperLimit ? "less than " : "") + SoilWords.Printed(PrintedValue, Unit);
 

@@ -14,12 +14,13 @@ namespace PlotAgronomy;
 public sealed partial record SoilReport
 {
     /// <summary>Gets the institution that ran the test, such as a state laboratory.</summary>
+    /// <value><c>the laboratory</c> unless stated.</value>
     /// <exception cref="ArgumentException">Blank.</exception>
-    public required string Laboratory
+    public string Laboratory
     {
         get;
         init => field = Guard.NotBlank(value, nameof(Laboratory));
-    }
+    } = UnnamedLaboratory;
 
     /// <summary>Gets the program whose ratings the report follows, when it names one other than the laboratory's own.</summary>
     public string? Program { get; init; }
@@ -125,6 +126,22 @@ public sealed partial record SoilReport
     /// <summary>Gets the potassium of a sample of the subsoil (South Carolina cuts the potash where the subsoil holds
     /// enough).</summary>
     public SoilReading? SubsoilPotassium { get; init; }
+
+    /// <summary>What a laboratory is called that nobody names.</summary>
+    internal const string UnnamedLaboratory = "the laboratory";
+
+    /// <summary>A report that prints nothing, where there is none.</summary>
+    internal static SoilReport None { get; } = new();
+
+    /// <summary>Whether it prints anything that lime or nutrients could be told from; else it is as good as none.</summary>
+    internal bool PrintsReadings =>
+        !Readings.IsEmpty
+        || !BufferPhs.IsEmpty
+        || WaterPh is not null
+        || SaltPh is not null
+        || UnnamedBufferPh is not null
+        || ExchangeableAcidity is not null
+        || LimeBufferCapacity is not null;
 
     /// <summary>Finds the reading of an analyte. Of several extractants or units the choice does not depend on the order of the
     /// report.</summary>

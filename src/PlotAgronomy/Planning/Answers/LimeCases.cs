@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
+using UnitsNet;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>The lime under each plausible answer to a question, side by side.</summary>
+internal static class LimeCases
+{
+    /// <param name="plan">Plan.</param>
+    /// <param name="question">What is not known.</param>
+    /// <param name="again">Solves the lime of a changed plan.</param>
+    internal static ImmutableArray<AnswerCase<LimeAnswer>> Of(
+        PlotPlan plan,
+        OpenQuestion question,
+        Func<PlotPlan, Answer<LimeAnswer>> again
+    ) =>
+        question switch
+        {
+            OpenQuestion<LimeMethod> { Code: LimingCodes.AskBuffer } buffer => buffer.Cases(m => again(InBufferOf(plan, m))),
+            OpenQuestion<LimeMethod> method => method.Cases(m => again(plan with { LimeMethod = m })),
+            OpenQuestion<LimeBasis> basis => basis.Cases(b => again(Labelled(plan, printed => printed.With(basis: b)))),
+            OpenQuestion<Length> depth => depth.Cases(d => again(Labelled(plan, printed => printed.With(depth: d)))),
+            _ => [],
+        };
+
+    /// <summary>The order under each answer, where one can be made.</summary>
+    internal static ImmutableArray<AnswerCase<LimeOrder>> Orders(ImmutableArray<AnswerCase<LimeAnswer>> cases) =>
+        [.. from one in cases let order = one.Value.Order.OrNull() where order is not null select one.Holding(order)];
+
+    private static PlotPlan InBufferOf(PlotPlan plan, LimeMethod method) =>
+        plan with
+        {
+            Report = LimeQuestions.InBuffer(plan.ReportOrNone, method.Buffers[0]),
+            LimeMethod = method,
+        };
+
+    private static PlotPlan Labelled(PlotPlan plan, Func<PrintedLimeRate, PrintedLimeRate> label) =>
+        plan with
+        {
+            Printed = plan.Printed! with { Lime = label(plan.Printed.Lime!) },
+        };
+}
