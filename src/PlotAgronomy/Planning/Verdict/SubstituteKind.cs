@@ -36,6 +36,9 @@ public sealed class SubstituteKind
     public ImmutableArray<PlantingWindow> Windows =>
         [.. SowingSeason.Windows(plan, Kind).Where(w => w.Allows(plan.PlantingDate))];
 
+    /// <summary>Whom its plants poison, in words.</summary>
+    internal IEnumerable<string> Poisons => Kind.Hazards.Where(h => h.Type == HazardType.Toxicity).Select(h => h.Level);
+
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Kind.ShortName} in place of {InsteadOf.ShortName}";
