@@ -64,4 +64,17 @@ public class GrainsAndCloverTests
             Assert.Equal(pass.Load.Pounds, pass.TestRunCatch.Pounds * walked / SowingPass.TestRun.Feet, pass.Load.Pounds * 0.01);
         }
     }
+
+    /// <summary>Mississippi's page dresses grain after emergence and in December (SOIL-MS1): urea is no step before the seed.</summary>
+    [Fact]
+    public void What_brings_nitrogen_alone_is_spread_on_the_stand_and_not_before_the_seed()
+    {
+        var plan = Plan.Plan;
+        var salts = SolvedPlan.Of(plan with { FertilizerOffers = [.. plan.FertilizerOffers.Where(o => o.Item.Name is "urea" or "triple superphosphate" or "muriate of potash")] });
+        Assert.Contains(salts.Answers.Fertilizer.Value.Later, l => l.Product.Name == "urea");
+        string steps = salts.Section("order-of-work");
+        Assert.DoesNotContain("urea", steps[..steps.IndexOf("Pass 1", StringComparison.Ordinal)], StringComparison.Ordinal);
+        Assert.Contains("of urea, for the stand", steps, StringComparison.Ordinal);
+        Assert.Contains("after emergence, then", steps, StringComparison.Ordinal);
+    }
 }

@@ -79,6 +79,17 @@ public sealed class FertilizerAnswer
         }
     }
 
+    /// <summary>What brings nitrogen alone, where none of it goes on before the seed or with it.</summary>
+    internal ImmutableArray<PurchaseLine> Later =>
+        asked.NitrogenDoses.Any(d => d.Time == DressingTime.AtSowing) || asked.NitrogenDoses.IsEmpty
+            ? []
+            : [.. Lines.Where(l => PurchaseSets.IsNitrogenAlone(l.Product))];
+
+    /// <summary>What is spread for the sowing.</summary>
+    internal ImmutableArray<PurchaseLine> AtSowing => [.. Lines.Except(Later)];
+
+    private ImmutableArray<PurchaseLine> Lines => Purchase.OrNull()?.Lines ?? [];
+
     /// <summary>What stands open here.</summary>
     internal IEnumerable<OpenQuestion> Questions => [.. Purchase.Questions, .. UreaLoss.Questions, .. Setbacks.Questions];
 

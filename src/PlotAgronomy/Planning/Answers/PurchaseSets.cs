@@ -78,6 +78,12 @@ internal sealed class PurchaseSets
         }
     }
 
+    /// <summary>Whether a product brings nitrogen and neither phosphate nor potash.</summary>
+    internal static bool IsNitrogenAlone(FertilizerProduct product) =>
+        product.Analysis.Percent(PlantNutrient.Nitrogen) > 0
+        && product.Analysis.Percent(PlantNutrient.Phosphate) <= 0
+        && product.Analysis.Percent(PlantNutrient.Potash) <= 0;
+
     private static bool BuysTheSame(Purchase one, Purchase other) =>
         one.Lines.Select(Bought).SequenceEqual(other.Lines.Select(Bought));
 

@@ -47,6 +47,9 @@ public sealed class KindVerdict
     /// <summary>What would be weighed out of a kind that only waits; null where it could not be.</summary>
     internal SownKind? Kept => Decision is KindDecision.AfterTest or KindDecision.OtherSeed ? kept.Value : null;
 
+    /// <summary>Whether its lot is treated and would lie on the surface, whatever else stops it.</summary>
+    internal bool IsTreatedOnSurface => obstacles.Any(o => o.Decision == KindDecision.OtherSeed);
+
     /// <summary>Everything that was found, whether it stops the kind or not.</summary>
     internal IEnumerable<Finding> Findings => obstacles.Select(o => o.Why);
 

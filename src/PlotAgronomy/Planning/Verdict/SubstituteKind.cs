@@ -35,6 +35,9 @@ public sealed class SubstituteKind
     /// <summary>Gets the published dates that hold the day of the plan; none while day or region is not known.</summary>
     public ImmutableArray<PlantingWindow> Windows => SowingSeason.WindowsOnDay(plan, Kind);
 
+    /// <summary>Whom its plants poison, in words.</summary>
+    internal IEnumerable<string> Poisons => Kind.Hazards.Where(h => h.Type == HazardType.Toxicity).Select(h => h.Level);
+
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Kind.ShortName} in place of {InsteadOf.ShortName}";

@@ -7,8 +7,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>Kinds that would stand where kinds of the plan drop out, worked out from their own figures.</summary>
 internal static class SubstituteSearch
 {
-    private static readonly ImmutableArray<HazardType> NotProposed = [HazardType.NoxiousListing, HazardType.Toxicity];
-
     /// <summary>At most three, turn by turn for each kind that drops out. Those of its own group go first, of them what stands
     /// the soil of today before what a test may let in by the day of sowing, then its life span, then the sourest soil it stands.
     /// Other groups are named where its own has none.</summary>
@@ -54,7 +52,7 @@ internal static class SubstituteSearch
         && plan.SowingMethod is { } sowing
         && kind.Rates?.For(sowing) is not null
         && kind.LowestPhOn(plan.Soil) is not null
-        && kind.Hazards.All(h => !NotProposed.Contains(h.Type))
+        && kind.Hazards.All(h => h.Type != HazardType.NoxiousListing)
         && plan.Kinds.All(p => p.Kind.Id != kind.Id)
         && plan.Plot.CoverKind?.Id != kind.Id
         && (!IsDayKnown(plan) || !SowingSeason.WindowsOnDay(plan, kind).IsEmpty);

@@ -67,7 +67,7 @@ internal static class VerdictSolver
             yield return LimeParts.NoPh(plan);
         }
 
-        foreach (var treated in kinds.Where(v => v.Decision == KindDecision.OtherSeed))
+        foreach (var treated in kinds.Where(v => v.IsTreatedOnSurface))
         {
             yield return SeedQuestions.Untreated(treated.Planned.Kind);
         }

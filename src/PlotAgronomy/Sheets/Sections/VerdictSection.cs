@@ -136,7 +136,8 @@ internal static class VerdictSection
             : $", sown {string.Join("; ", kind.Windows.Select(w => w.ToString()).Distinct())}";
         string first = kind.TestMustShow is null ? "" : $", so only when a test shows {Amounts.Print(kind.LowestPh, 1)}";
         string ph = Amounts.Print(kind.LowestPh, 1);
-        return $"in place of {SheetText.Name(kind.InsteadOf)}: stands pH {ph} and more{ground}{dates}{first}.";
+        string poison = string.Concat(kind.Poisons.Select(p => $"; poison ({p})"));
+        return $"in place of {SheetText.Name(kind.InsteadOf)}: stands pH {ph} and more{ground}{dates}{first}{poison}.";
     }
 
     internal static string Needs(ImmutableArray<KindVerdict> waiting) =>

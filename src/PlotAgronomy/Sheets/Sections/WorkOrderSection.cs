@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
@@ -14,7 +16,7 @@ internal static class WorkOrderSection
         var sheet = new SectionWriter("order-of-work", "Order of work");
         sheet.Step(
             answers.Verdict.State != AnswerState.NoneNeeded && answers.Verdict.Told.Upkeep is { } stand
-                ? Lime(answers).Concat(UpkeepSteps.Of(answers, stand, Fertilizer(answers)))
+                ? Lime(answers).Concat(UpkeepSteps.Of(answers, stand, Products(Bought(answers))))
             : answers.Seed.State == AnswerState.NoneNeeded ? Unsown(answers).Concat(Tests(answers)).Append(WriteDown)
             : Before(answers).Concat(Sowing(answers)).Concat(After(answers))
         );
@@ -194,20 +196,40 @@ internal static class WorkOrderSection
             yield return step;
         }
 
+        foreach (string step in LaterNitrogen(answers))
+        {
+            yield return step;
+        }
+
         yield return WriteDown;
     }
 
-    /// <summary>The products with their weights; null when none is spread.</summary>
-    private static string? Fertilizer(PlotAnswers answers)
-    {
-        if (answers.Fertilizer.Told.Purchase.OrNull() is not { Lines.Length: > 0 } purchase)
-        {
-            return null;
-        }
+    private static ImmutableArray<PurchaseLine> Bought(PlotAnswers answers) =>
+        answers.Fertilizer.Told.Purchase.OrNull()?.Lines ?? [];
 
-        string apart = purchase.Lines.Length > 1 ? ", each by itself" : "";
-        return string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}")) + apart;
+    /// <summary>The products for the sowing with their weights; null when none is spread.</summary>
+    private static string? Fertilizer(PlotAnswers answers) => Products(answers.Fertilizer.Told.AtSowing);
+
+    private static string? Products(ImmutableArray<PurchaseLine> lines)
+    {
+        string apart = lines.Length > 1 ? ", each by itself" : "";
+        return lines.IsEmpty
+            ? null
+            : string.Join(", ", lines.Select(l => $"{SheetText.Weight(l.Spread)} of {l.Product.Name}")) + apart;
     }
+
+    /// <summary>Nitrogen that waits for the stand.</summary>
+    private static IEnumerable<string> LaterNitrogen(PlotAnswers answers) =>
+        Products(answers.Fertilizer.Told.Later) is { } later
+            ?
+            [
+                $"Keep {later}, for the stand, on dry leaves before rain. Nitrogen "
+                    + $"{string.Join(", then ", answers.Need.Told.NitrogenDoses.Select(d => $"{Dose(d)} {d.When}"))}.",
+            ]
+            : [];
+
+    private static string Dose(NitrogenDose dose) =>
+        $"{Amounts.Print(dose.Low.PoundsPerAcre, 0)} to {Amounts.Print(dose.High, "lb/ac", 0)}";
 
     private static string Depth(SowingPass pass) =>
         pass.Depth is var (shallowest, deepest)
