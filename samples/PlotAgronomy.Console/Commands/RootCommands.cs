@@ -16,6 +16,8 @@ internal static class RootCommands
             CheckCommand.Create(streams),
             ExplainCommand.Create(streams),
             CompareCommand.Create(streams),
+            WhenCommand.Create(streams),
+            CalendarCommand.Create(streams),
             CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
         };
         var parsed = root.Parse(args);

@@ -71,6 +71,8 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         const string Ready = "Ready blends of a store, to be held against plain seed.";
         var blends = onOffer.Optional("storeBlends", List(new StoreBlendShape(method)), Ready, p => p.StoreBlends);
 
+        var season = Optional("season", new SeasonShape(), "What is known of place, frost and weeds.", p => p.Season);
+
         var spreaderShape = new SpreaderShape();
         var spreader = Optional("spreader", spreaderShape, "The spreader.", p => p.Spreader);
 
@@ -129,6 +131,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 SeedOffers = offered?.All(seedLots) ?? [],
                 StoreBlends = offered?.All(blends) ?? [],
                 Spreader = at.Find(spreader),
+                Season = at.Find(season),
             };
             return reported?.Find(reportShape.Facts)?.Invoke(plan) ?? plan;
         });

@@ -4,6 +4,7 @@ using System.Runtime.CompilerServices;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
@@ -151,6 +152,9 @@ public sealed record PlotPlan
         get;
         init => field = Guard.Listed(value, nameof(StoreBlends));
     } = [];
+
+    /// <summary>Gets what is known of place, frost and weeds; null where nothing is.</summary>
+    public PlotSeason? Season { get; init; }
 
     /// <summary>Gets the soil: what the report says, joined with what was seen on the plot.</summary>
     public PlotSoil Soil => PlotSoil.For(ReportOrNone, Plot);

@@ -10,14 +10,16 @@ internal static class SheetEnding
     /// <param name="sections">The work.</param>
     /// <param name="findings">All findings.</param>
     /// <param name="told">Those that the sections tell in their place already.</param>
+    /// <param name="more">Sources of what is no figure, such as the intervals of a season.</param>
     internal static FieldSheet Close(
         string title,
         ImmutableArray<SheetSection> sections,
         ImmutableArray<Finding> findings,
-        IEnumerable<Finding>? told = null
+        IEnumerable<Finding>? told = null,
+        IEnumerable<Source>? more = null
     )
     {
-        var sources = SourcesOf(sections, findings);
+        var sources = SourcesOf(sections, findings, more ?? []);
         var elsewhere = told?.ToList() ?? [];
         return new FieldSheet
         {
@@ -33,7 +35,11 @@ internal static class SheetEnding
         };
     }
 
-    private static ImmutableArray<Source> SourcesOf(ImmutableArray<SheetSection> sections, ImmutableArray<Finding> findings) =>
+    private static ImmutableArray<Source> SourcesOf(
+        ImmutableArray<SheetSection> sections,
+        ImmutableArray<Finding> findings,
+        IEnumerable<Source> more
+    ) =>
         [
             .. new FieldSheet
             {
@@ -44,6 +50,7 @@ internal static class SheetEnding
             }
                 .Figures.SelectMany(f => f.Sources)
                 .Concat(findings.Select(f => f.Source))
+                .Concat(more)
                 .Distinct()
                 .OrderBy(s => s.Id, StringComparer.Ordinal),
         ];

@@ -33,7 +33,7 @@ internal static class WorkOrderSection
             yield return step;
         }
 
-        if (Fertilizer(answers) is { } products)
+        if (Products(Bought(answers)) is { } products)
         {
             yield return $"Spread the fertilizer, {products}, when the crop it was printed for is sown or grows, never on frozen "
                 + "ground.";

@@ -17,7 +17,8 @@ public sealed partial class WeatherForecast
     /// <exception cref="DataFormatException">The text is no such document: the message names file, line and field.</exception>
     public static WeatherForecast ReadGrid(string text, string fileName)
     {
-        var fields = WeatherJson.Fields(WeatherText.Checked(text, fileName), fileName);
+        var document = WeatherJson.Document(WeatherText.Checked(text, fileName), fileName);
+        var fields = document.Properties;
         var issued = fields.Need("updateTime").Moment();
         var rain = GridLayer.Rain.Read(fields, fileName, issued);
         var chance = GridLayer.Chance.Read(fields, fileName, issued);
@@ -36,6 +37,7 @@ public sealed partial class WeatherForecast
             FileName = fileName,
             Issued = issued,
             Elevation = ElevationOf(fields),
+            Place = DocumentPlace.Of(document),
             Blocks = RainBlocks.Cut(rain, chance),
             High = others[0],
             Low = others[1],
@@ -61,7 +63,8 @@ public sealed partial class WeatherForecast
     /// <exception cref="DataFormatException">The text is no such document: the message names file, line and field.</exception>
     public static WeatherForecast ReadPeriods(string text, string fileName)
     {
-        var fields = WeatherJson.Fields(WeatherText.Checked(text, fileName), fileName);
+        var document = WeatherJson.Document(WeatherText.Checked(text, fileName), fileName);
+        var fields = document.Properties;
         ImmutableArray<ForecastPeriod> periods = [.. fields.Need("periods").Items().Select(ForecastPeriod.Read)];
         if (periods.IsEmpty)
         {
@@ -77,6 +80,7 @@ public sealed partial class WeatherForecast
             FileName = fileName,
             Issued = fields.Need("updateTime").Moment(),
             Elevation = ElevationOf(fields),
+            Place = DocumentPlace.Of(document),
             Blocks = isHourly
                 ? RainBlocks.Cut(SlotSeries.Empty, chances)
                 : [.. periods.OrderBy(p => p.Slot.Start).Select(p => new RainBlock(p.Slot, p.Chance ?? 0, null))],

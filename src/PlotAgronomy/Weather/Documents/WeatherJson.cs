@@ -26,7 +26,11 @@ internal sealed class WeatherJson
     internal bool IsObject => value.Kind == JsonTokenType.StartObject;
 
     /// <summary>The fields of a document: of GeoJSON they stand under <c>properties</c>, of linked JSON at the top.</summary>
-    internal static WeatherJson Fields(string text, string file)
+    internal static WeatherJson Fields(string text, string file) => Document(text, file).Properties;
+
+    internal WeatherJson Properties => Find("properties") ?? this;
+
+    internal static WeatherJson Document(string text, string file)
     {
         CheckBounds(text, file);
         var root = new WeatherJson(file, JsonAt.Parse(text, file), "");
@@ -35,7 +39,7 @@ internal sealed class WeatherJson
             throw root.Problem("expected an object");
         }
 
-        return root.Find("properties") ?? root;
+        return root;
     }
 
     internal WeatherJson? Find(string name) =>

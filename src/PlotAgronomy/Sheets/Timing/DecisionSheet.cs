@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Calendar;
+using PlotAgronomy.Weather;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>Sow now or wait, in words and amounts: the answer, the days, the kinds, the reasons, what waiting costs.</summary>
+internal static class DecisionSheet
+{
+    internal static FieldSheet Write(string plot, PlantingDecision decision)
+    {
+        var first = decision.Days[0];
+        var better = decision.WaitUntil;
+        ImmutableArray<SheetSection> sections =
+        [
+            Answer(decision),
+            .. decision.Questions.IsEmpty ? Enumerable.Empty<SheetSection>() : [TimingWords.Questions(decision.Questions)],
+            Days(decision),
+            KindsSection.Write("kinds", first),
+            .. better is null ? Enumerable.Empty<SheetSection>() : [KindsSection.Write("kinds-better", better)],
+            Costs(decision),
+        ];
+        var told = first.Reasons.Concat(better?.Reasons ?? []);
+        return SheetEnding.Close(
+            $"{plot}: sow now or wait, from {SheetText.Date(first.Date)}",
+            sections,
+            [.. first.Reasons, .. decision.Findings],
+            told
+        );
+    }
+
+    private static SheetSection Answer(PlantingDecision decision)
+    {
+        var sheet = new SectionWriter("answer", "Answer");
+        var first = decision.Days[0];
+        sheet.Say(Now(first));
+        if (decision.WaitUntil is { } better)
+        {
+            sheet.Say($"Better on {SheetText.Date(better.Date)}: {TimingWords.Verdict(better.Verdict)}{Without(better)}.");
+        }
+        else if (decision.Now != PlantingVerdict.Sow)
+        {
+            sheet.Say("No day that this forecast tells is better.");
+        }
+
+        if (decision.JustAheadOfRain is { } ahead)
+        {
+            sheet.Say(
+                $"Just ahead of the rain: {SheetText.Date(ahead.Date)}. Until then enough rain is as likely, and seed that "
+                    + "goes on sooner lies dry for longer."
+            );
+        }
+
+        if (!decision.IsRainInSight)
+        {
+            sheet.Say("No rain in sight: half an inch within a week is nowhere as likely as not. Wait for another forecast.");
+        }
+
+        sheet.Say(TimeLeft(decision));
+        if (first.WouldChangeIt is { Length: > 0 } changes)
+        {
+            sheet.Say($"What would change it: {string.Join("; ", changes)}.");
+        }
+
+        return sheet.Close();
+    }
+
+    private static string Now(DecisionDay day) =>
+        day.Verdict switch
+        {
+            PlantingVerdict.Sow => $"Sow on {SheetText.Date(day.Date)}: nothing speaks against it.",
+            PlantingVerdict.SowWithCare => $"Sow on {SheetText.Date(day.Date)} with care{Without(day)}: {FirstReason(day)}",
+            _ => $"Wait: not on {SheetText.Date(day.Date)}. {FirstReason(day)}",
+        };
+
+    private static string FirstReason(DecisionDay day) => day.Reasons[0].Text;
+
+    private static string Without(DecisionDay day) => day.Without.IsEmpty ? "" : $", without {TimingWords.Names(day.Without)}";
+
+    private static string TimeLeft(PlantingDecision decision)
+    {
+        if (decision.TimeLeft.IsEmpty)
+        {
+            return decision.Dates.DropOut.IsEmpty
+                ? "Until when waiting leaves time is not known: no printed dates and no frost are known for this plan."
+                : "Waiting leaves no time this season: the last sensible days are past.";
+        }
+
+        var last = decision.TimeLeft.Select(k => $"{SheetText.Name(k.Kind)} until {SheetText.Date(k.LastSensible!.Value)}");
+        return $"Waiting leaves time: {string.Join(", ", last)}.";
+    }
+
+    private static SheetSection Days(PlantingDecision decision)
+    {
+        var sheet = new SectionWriter("days", $"The days, {decision.Days[0].Date.Year} [rain of the week that begins on each]");
+        sheet.Table(
+            [
+                "day",
+                "rain that day",
+                "rain in the week",
+                "1/4 in or more",
+                "1/2 in or more",
+                "hours until rain",
+                "moist days",
+                "high/low, F",
+                "days to frost",
+                "verdict",
+            ],
+            decision.Days.Select(d => new SheetRow
+            {
+                Cells =
+                [
+                    TimingWords.Day(d.Date),
+                    d.Weather.Rain is { } rain ? Amounts.Print(rain, "in", 2) : "-",
+                    Amounts.Print(d.Rain.Amount, "in", 2),
+                    TimingWords.Chance(d.Little),
+                    TimingWords.Chance(d.Enough),
+                    TimingWords.Count(d.DryHours, "none told"),
+                    TimingWords.Range(d.Kinds.Min(k => k.FewestMoistDays), d.Kinds.Max(k => k.MostMoistDays)),
+                    Degrees(d.Weather),
+                    TimingWords.Count(d.DaysToFrost, "not known"),
+                    $"{TimingWords.Verdict(d.Verdict)}{Less(d)}",
+                ],
+            })
+        );
+        sheet.Say("Chances are told from the lowest to the highest that the periods of the forecast allow: take both ends.");
+        return sheet.Close();
+    }
+
+    private static string Less(DecisionDay day) =>
+        day.Without.Length switch
+        {
+            0 => "",
+            1 => ", less 1 kind",
+            int several => $", less {Amounts.Print(several, 0)} kinds",
+        };
+
+    private static string Degrees(WeatherDay day)
+    {
+        double high = day.High is { } warm ? warm.DegreesFahrenheit : 0;
+        double low = day.Low is { } cold ? cold.DegreesFahrenheit : 0;
+        return $"{Amounts.Print(high, 0)}/{Amounts.Print(low, 0)}";
+    }
+
+    private static SheetSection Costs(PlantingDecision decision)
+    {
+        var sheet = new SectionWriter("waiting", "What a day of waiting costs");
+        if (decision.Costs.IsEmpty)
+        {
+            sheet.Say("The forecast tells one whole day alone.");
+        }
+
+        sheet.Table(
+            ["from", "to", "1/2 in if sown", "1/2 in if waited", "drops out", "sprouts and dries if sown", "if waited"],
+            decision.Costs.Select(c => new SheetRow
+            {
+                Cells =
+                [
+                    TimingWords.Day(c.Go.Date),
+                    TimingWords.Day(c.Wait.Date),
+                    TimingWords.Chance(c.Go.Enough),
+                    TimingWords.Chance(c.Wait.Enough),
+                    NamesOrNone(c.DropsOut),
+                    NamesOrNone(c.DriesWhenSown),
+                    NamesOrNone(c.DriesAfterWaiting),
+                ],
+            })
+        );
+        return sheet.Close();
+    }
+
+    private static string NamesOrNone(ImmutableArray<CropKind> kinds) => kinds.IsEmpty ? "none" : TimingWords.Names(kinds);
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using PlotAgronomy.Weather;
+
+namespace PlotAgronomy.Sheets;
+
+/// <summary>Words of days, chances and verdicts.</summary>
+internal static class TimingWords
+{
+    internal static string Verdict(PlantingVerdict verdict) =>
+        verdict switch
+        {
+            PlantingVerdict.Sow => "sow",
+            PlantingVerdict.SowWithCare => "sow with care",
+            _ => "wait",
+        };
+
+    internal static string Chance(RainChance chance)
+    {
+        string low = Amounts.Print(chance.Low, 0);
+        string high = Amounts.Print(chance.High, 0);
+        return low == high ? low : $"{low.Replace(" %", "", StringComparison.Ordinal)} to {high}";
+    }
+
+    internal static string DateOr(DateOnly? date, string unknown) => date is { } known ? SheetText.Date(known) : unknown;
+
+    /// <summary>Month and day: the year stands in the heading.</summary>
+    internal static string Day(DateOnly date) => date.ToString("ddd MM-dd", CultureInfo.InvariantCulture);
+
+    internal static string Names(IEnumerable<CropKind> kinds) => string.Join(", ", kinds.Select(SheetText.Name));
+
+    internal static string Range(int low, int high) =>
+        low == high ? Amounts.Print(low, 0) : $"{Amounts.Print(low, 0)} to {Amounts.Print(high, 0)}";
+
+    internal static string Count(int? count, string unknown) => count is { } known ? Amounts.Print(known, 0) : unknown;
+
+    internal static SheetSection Questions(ImmutableArray<OpenQuestion> questions)
+    {
+        var sheet = new SectionWriter("questions", "Ask first");
+        sheet.Remark(questions.Select(q => (q.WhomInWords, $"{q.Text} [{q.Code}]")));
+        return sheet.Close();
+    }
+
+    /// <summary>The remarks as the sheets write them: severity, text, code.</summary>
+    /// <remarks>What is said of several kinds in the same words is said once.</remarks>
+    internal static IEnumerable<(string Word, string Text)> Remarks(IEnumerable<Finding> findings) =>
+        findings
+            .GroupBy(f => (f.Code, f.Severity, Text: Bare(f)))
+            .Select(g => (Finding.SeverityWords[g.Key.Severity], $"{Subjects([.. g])}{g.Key.Text} [{g.Key.Code}]"));
+
+    private static string Bare(Finding finding) =>
+        finding.Subject is { } about && finding.Text.StartsWith($"{about}: ", StringComparison.Ordinal)
+            ? finding.Text[(about.Length + 2)..]
+            : finding.Text;
+
+    private static string Subjects(ImmutableArray<Finding> same) =>
+        same[0].Text.Length == Bare(same[0]).Length ? "" : $"{string.Join(", ", same.Select(f => f.Subject))}: ";
+}

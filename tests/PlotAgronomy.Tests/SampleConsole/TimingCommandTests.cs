@@ -1,0 +1,157 @@
+using PlotAgronomy.Sample;
+using PlotAgronomy.Tests.Weather;
+
+namespace PlotAgronomy.Tests.SampleConsole;
+
+/// <summary><c>when</c> and <c>calendar</c>, run in process.</summary>
+public class TimingCommandTests
+{
+    private const string FallBlend = "fall-blend.json";
+
+    private static (int Exit, string Out, string Error) Typed(string answers, params string[] args)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        int exit = Program.Run(args, new ConsoleStreams { In = new StringReader(answers), Out = output, Error = error, Interactive = false });
+        return (exit, output.ToString().ReplaceLineEndings("\n"), error.ToString().ReplaceLineEndings("\n"));
+    }
+
+    private static string Weather(string name) => Path.Combine(AppContext.BaseDirectory, "Weather", name);
+
+    private static string InTheUsualPlace(string name)
+    {
+        string whole = File.ReadAllText(ConsoleTests.Data(name)).Replace("\"use\": \"browsed\"", "\"place\": \"North Carolina\", \"use\": \"browsed\"", StringComparison.Ordinal);
+        string file = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.json");
+        File.WriteAllText(file, whole);
+        return file;
+    }
+
+    [Fact]
+    public void A_forecast_file_gives_the_answer_the_days_the_kinds_and_the_cost_of_waiting()
+    {
+        var (exit, sheet, error) = ConsoleTests.Run("when", ConsoleTests.Data(FallBlend), "--forecast", Weather("grid.json"), "--width", "120");
+        Assert.Equal((0, ""), (exit, error));
+        Assert.Contains("Answer", sheet, StringComparison.Ordinal);
+        Assert.Contains("If sown on 2024-02-24", sheet, StringComparison.Ordinal);
+        Assert.Contains("What a day of waiting costs", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("score", sheet, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("*", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Seven_lines_are_asked_at_most_and_a_wrong_one_is_asked_again()
+    {
+        string plan = InTheUsualPlace(FallBlend);
+        try
+        {
+            var (exit, sheet, error) = Typed("60 0.4 78 55\nmany\n60% 0.4 78\n70, 0.3, 78, 55\n30 0.1 78 90\n30 0.1 78 55\n30 0.1 78 55\n30 0.1 78 55\n30 0.1 78 55\n30 0.1 78 55\n30 0.1 78 55\n", "when", plan, "--width", "120");
+            Assert.Equal((0, ""), (exit, error));
+            Assert.Equal(7 + 3, sheet.Split('\n').Count(l => l.StartsWith("2026-09-1", StringComparison.Ordinal) && l.EndsWith(':')));
+            Assert.Contains("the low is above the high", sheet, StringComparison.Ordinal);
+            Assert.Contains("four numbers are wanted", sheet, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(plan);
+        }
+    }
+
+    [Fact]
+    public void Nothing_typed_is_one_line_on_stderr()
+    {
+        var (exit, _, error) = Typed("\n", "when", ConsoleTests.Data(FallBlend));
+        Assert.Equal(2, exit);
+        Assert.Equal("no day of a forecast was typed\n", error);
+    }
+
+    [Theory]
+    [InlineData("--zone", "Nowhere/Town", "knows no time zone")]
+    [InlineData("--from", "next week", "expected a date")]
+    [InlineData("--forecast", "no-such-file.json", "cannot read")]
+    public void A_wrong_option_is_one_line_on_stderr(string option, string value, string words)
+    {
+        var (exit, output, error) = ConsoleTests.Run("when", ConsoleTests.Data(FallBlend), option, value);
+        Assert.Equal((2, ""), (exit, output));
+        Assert.Contains(words, Assert.Single(error.TrimEnd('\n').Split('\n')), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_forecast_that_breaks_its_format_names_file_line_and_field()
+    {
+        string file = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.csv");
+        File.WriteAllText(file, "date,rain\n2026-09-01,1\n");
+        try
+        {
+            var (exit, _, error) = ConsoleTests.Run("when", ConsoleTests.Data(FallBlend), "--forecast", file);
+            Assert.Equal(2, exit);
+            Assert.Contains("line 1, field 'rain'", error, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Fact]
+    public void Half_days_tell_no_amounts_and_the_question_says_what_is_wanted()
+    {
+        var (exit, _, error) = ConsoleTests.Run("when", ConsoleTests.Data(FallBlend), "--forecast", Weather("half-days.json"));
+        Assert.Equal(2, exit);
+        Assert.Contains("calendar-ask-forecast", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_season_is_a_dated_list_with_reasons_and_sources()
+    {
+        var (exit, sheet, error) = ConsoleTests.Run("calendar", ConsoleTests.Data(FallBlend), "--width", "140");
+        Assert.Equal((0, ""), (exit, error));
+        Assert.Contains("The season, by the day each task is due", sheet, StringComparison.Ordinal);
+        Assert.Contains("LIME-S17", sheet, StringComparison.Ordinal);
+        Assert.Contains("calendar-ask-where", sheet, StringComparison.Ordinal);
+    }
+
+    /// <summary>Read back by a library of its own: whole days, an end after the start, names that differ and stay the same.</summary>
+    [Fact]
+    public void The_calendar_file_reads_back_and_is_the_same_every_time()
+    {
+        string[] files = [Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.ics"), Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.ics")];
+        try
+        {
+            foreach (string file in files)
+            {
+                Assert.Equal(0, ConsoleTests.Run("calendar", ConsoleTests.Data(FallBlend), "--ics", file).Exit);
+            }
+
+            string text = File.ReadAllText(files[0]);
+            Assert.Equal(text, File.ReadAllText(files[1]));
+            var events = Ical.Net.Calendar.Load(text)!.Events;
+            Assert.True(events.Count > 8);
+            Assert.Equal(events.Count, events.Select(e => e.Uid).Distinct().Count());
+            Assert.Contains(events, e => e.Uid == "fern-bottom-2026-sow-1@plot-agronomy");
+            Assert.All(events, e => Assert.True(e.Start!.AsUtc < e.End!.AsUtc && !e.Start.HasTime, e.Uid));
+            Assert.All(events, e => Assert.Equal(new DateTime(2026, 9, 12), e.DtStamp!.AsUtc.Date));
+            Assert.All(text.Split("\r\n"), line => Assert.True(System.Text.Encoding.UTF8.GetByteCount(line) <= 75, line));
+        }
+        finally
+        {
+            Array.ForEach(files, File.Delete);
+        }
+    }
+
+    [Fact]
+    public void The_stamp_of_the_calendar_file_may_be_given()
+    {
+        string file = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.ics");
+        try
+        {
+            Assert.Equal(0, ConsoleTests.Run("calendar", ConsoleTests.Data(FallBlend), "--ics", file, "--stamp", "2026-01-15").Exit);
+            Assert.Contains("DTSTAMP:20260115T000000Z", File.ReadAllText(file), StringComparison.Ordinal);
+            Assert.Equal(2, ConsoleTests.Run("calendar", ConsoleTests.Data(FallBlend), "--ics", file, "--stamp", "soon").Exit);
+            Assert.Equal(2, ConsoleTests.Run("calendar", ConsoleTests.Data(FallBlend), "--ics", ConsoleTests.Data(FallBlend)).Exit);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+}
