@@ -92,7 +92,7 @@ internal sealed class PurchaseSets
             IsNearWater = plan.Plot.IsNearWater,
             Soil = plan.Soil,
             NotKnown = [.. need.NotKnown.Select(n => n.Nutrient)],
-            HasSoilTest = plan.ReportOrNone.PrintsReadings || plan.Printed is not null,
+            HasSoilTest = plan.IsTested,
             IsLegumeStand =
                 plan.Plot.Cover == GroundCover.LegumeStand || (plan.Kinds.Length > 0 && plan.Kinds.All(k => k.Kind.IsLegume)),
         };
