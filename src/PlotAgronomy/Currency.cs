@@ -41,6 +41,6 @@ public sealed class Currency
             .TrimEnd();
 
     /// <summary>The three letters.</summary>
-    /// <returns>The code.</returns>
-    public override string ToString() => Code;
+    /// <returns>The code; <c>no named currency</c> without one.</returns>
+    public override string ToString() => Code.Length == 0 ? "no named currency" : Code;
 }

@@ -39,7 +39,7 @@ internal static class SeasonFile
             ),
         };
 
-    private static string Year(PlotPlan plan) => plan.PlantingDate.Year.ToString(CultureInfo.InvariantCulture);
+    private static string Year(PlotPlan plan) => plan.PlantingDate!.Value.Year.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>A name as one word of small letters, numbers and hyphens.</summary>
     private static string Word(string name) =>

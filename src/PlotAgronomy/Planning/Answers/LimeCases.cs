@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;

@@ -113,5 +113,5 @@ internal static class LimeParts
 
     /// <summary>Of a report that prints nothing the pH is not asked alone.</summary>
     internal static OpenQuestion NoPh(PlotPlan plan) =>
-        plan.ReportOrNone.PrintsReadings ? SoilQuestions.WaterPh(plan.ReportOrNone) : SoilQuestions.Report();
+        plan.IsTested ? SoilQuestions.WaterPh(plan.ReportOrNone) : SoilQuestions.Report();
 }

@@ -108,7 +108,7 @@ internal static class LimeSolver
                 .Where(q => q is not OpenQuestion<Length> || TreatedDepth(plan) is not null)
         : need is not null ? []
         : computed is not null ? computed.Questions
-        : !plan.ReportOrNone.PrintsReadings ? [SoilQuestions.Report()]
+        : !plan.IsTested ? [SoilQuestions.Report()]
         : LimeQuestions.ForNoMethod(plan.Soil, targetPh, choice.Fitting);
 
     private static LimeRate Capped(PlotPlan plan, LimeRate need) =>

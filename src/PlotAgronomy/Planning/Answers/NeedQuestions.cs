@@ -44,7 +44,7 @@ internal sealed class NeedQuestions(
         }
 
         var report = plan.ReportOrNone;
-        if (!report.PrintsReadings)
+        if (!plan.IsTested)
         {
             yield return SoilQuestions.Report();
         }

@@ -51,7 +51,7 @@ public static class PlanSolver
     private static Answer<SoilAnswer> Soil(PlotPlan plan)
     {
         var soil = new SoilAnswer(plan);
-        return soil.Card.State == AnswerState.Given && !plan.ReportOrNone.PrintsReadings
+        return !plan.IsTested
             ? Answers.OpenButFor(soil, () => [SoilQuestions.Report(), .. soil.Questions], null, () => soil.ReportFindings)
             : Answers.Given(soil, () => soil.ReportFindings, () => [.. soil.Questions]);
     }

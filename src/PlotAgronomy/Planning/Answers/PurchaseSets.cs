@@ -98,7 +98,7 @@ internal sealed class PurchaseSets
             IsNearWater = plan.Plot.IsNearWater,
             Soil = plan.Soil,
             NotKnown = [.. need.NotKnown.Select(n => n.Nutrient)],
-            HasSoilTest = plan.ReportOrNone.PrintsReadings || plan.Printed is not null,
+            HasSoilTest = plan.IsTested,
             IsLegumeStand =
                 plan.Plot.Cover == GroundCover.LegumeStand
                 || (GrownKinds.Of(plan) is { IsEmpty: false } grown && grown.All(k => k.Kind.IsLegume)),

@@ -28,12 +28,10 @@ public sealed class SoilAnswer
     /// <summary>Gets how and when to take the next sample, by the careful rule for small plots.</summary>
     public Answer<SamplingAdvice> Sampling => SoilSolver.Sampling(plan);
 
-    /// <summary>Gets how to take the sample that is missing, and what can be settled before; not needed with a report that prints
-    /// readings.</summary>
+    /// <summary>Gets how to take the sample that is missing, and what can be settled before; not needed where
+    /// a laboratory saw the soil.</summary>
     public Answer<SamplingCard> Card =>
-        plan.ReportOrNone.PrintsReadings
-            ? Answers.NoneNeeded<SamplingCard>()
-            : Answers.Given(new SamplingCard(plan, Sampling.Value));
+        plan.IsTested ? Answers.NoneNeeded<SamplingCard>() : Answers.Given(new SamplingCard(plan, Sampling.Value));
 
     /// <summary>Gets what the published rules for sulfur, magnesium and trace nutrients say of these kinds, each by its name,
     /// where the report lets them answer. Rules disagree; the need asks for one of them alone.</summary>

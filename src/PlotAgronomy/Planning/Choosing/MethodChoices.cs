@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 

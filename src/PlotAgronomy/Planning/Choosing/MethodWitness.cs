@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Planning;
 

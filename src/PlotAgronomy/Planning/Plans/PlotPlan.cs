@@ -173,6 +173,9 @@ public sealed record PlotPlan
     /// <summary>The report, or one that prints nothing.</summary>
     internal SoilReport ReportOrNone => Report ?? SoilReport.None;
 
+    /// <summary>Whether a laboratory saw the soil: its readings are in the plan, or what it recommends.</summary>
+    internal bool IsTested => ReportOrNone.PrintsReadings || Printed is not null;
+
     /// <summary>Whether the ground is known to stay as it is, so that what is spread lies on top.</summary>
     internal bool IsUnworked => Method is not (null or PlantingMethod.TilledAndPacked);
 

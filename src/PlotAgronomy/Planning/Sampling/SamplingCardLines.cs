@@ -3,7 +3,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Planning;
 

@@ -77,7 +77,10 @@ internal static class LimeCasesSection
 
         if (lime.CasesWithoutOrder is { IsEmpty: false } without && lime.OrderRange is not null)
         {
-            sheet.Say($"Not in the table, for no label on offer tells it: {string.Join("; ", without)}.");
+            sheet.Say(
+                $"Not in the table, for no label on offer tells it: {string.Join("; ", without)}. "
+                    + "Ask the dealer how fine his lime is, in percent through each sieve."
+            );
         }
     }
 
