@@ -16,6 +16,7 @@ internal static class RootCommands
             CheckCommand.Create(streams),
             ExplainCommand.Create(streams),
             CompareCommand.Create(streams),
+            UseUpCommand.Create(streams),
             CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
         };
         var parsed = root.Parse(args);

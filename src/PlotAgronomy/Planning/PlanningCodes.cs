@@ -6,6 +6,9 @@ internal static class PlanningCodes
     internal const string CreditNeedsEarlier = "plan-credit-needs-earlier";
     internal const string CreditNeedsStand = "plan-credit-needs-stand";
     internal const string LimeNotCountable = "plan-lime-not-countable";
+    internal const string RangeLowEnd = "plan-range-low-end";
+    internal const string LotShort = "plan-lot-short";
+    internal const string LotToppedUp = "plan-lot-topped-up";
     internal const string NoFertilizerOffered = "plan-no-fertilizer-offered";
     internal const string NoLimeDate = "plan-no-lime-date";
     internal const string NoLimeOffered = "plan-no-lime-offered";

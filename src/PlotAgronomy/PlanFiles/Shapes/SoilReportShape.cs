@@ -11,7 +11,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         : base("soilReport", "The laboratory's report as printed.")
     {
         var laboratory = Required("laboratory", Text("state laboratory"), "Laboratory.", p => p.Report.Laboratory);
-        var sampled = Required("sampled", Date, "Day of sampling.", p => p.Report.SampledOn);
+        var sampled = Required("sampled", Since, "Day of sampling.", p => p.Report.SampledOn);
         var depth = Required("depth", Length("6 in").As(l => SampledLayer.Checked(l), d => d), "Depth of sampling.", p =>
             p.Report.SampledDepth
         );
@@ -52,20 +52,20 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("potassium of the subsoil", p => p.Report.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
-        {
-            Laboratory = at.Get(laboratory),
-            SampledOn = at.Maybe(sampled),
-            SampledDepth = at.Maybe(depth),
-            SoilClass = at.Maybe(soilClass),
-            WaterPh = at.Get(waterPh),
-            BufferPhs = at.Find(buffer) is { } read ? [read] : [],
-            ExchangeableAcidity = at.Maybe(acidity),
-            PrintedExchangeCapacity = at.Maybe(cec),
-            OrganicMatter = at.Maybe(organic),
-            HumicMatter = at.Maybe(humic),
-            WeightPerVolume = at.Maybe(weight),
-            Readings = at.All(readings),
-        }));
+                {
+                    Laboratory = at.Get(laboratory),
+                    SampledOn = at.Maybe(sampled),
+                    SampledDepth = at.Maybe(depth),
+                    SoilClass = at.Maybe(soilClass),
+                    WaterPh = at.Get(waterPh),
+                    BufferPhs = at.Find(buffer) is { } read ? [read] : [],
+                    ExchangeableAcidity = at.Maybe(acidity),
+                    PrintedExchangeCapacity = at.Maybe(cec),
+                    OrganicMatter = at.Maybe(organic),
+                    HumicMatter = at.Maybe(humic),
+                    WeightPerVolume = at.Maybe(weight),
+                    Readings = at.All(readings),
+                }));
     }
 
     internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }
@@ -115,7 +115,8 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         ]);
         const string AsPrinted = "What was measured, in the form that was printed.";
         var analyte = shape.Required("analyte", analytes, AsPrinted, r => (r.Analyte, r.Form));
-        var value = shape.Required("value", NumberTo<double>("reading-high"), "Value as printed.", r => r.PrintedValue);
+        var printed = new PlanMeasured("reading-high");
+        var value = shape.Required("value", printed, "Value as printed.", r => (r.PrintedValue, r.IsUpperLimit));
         var units = Choice(SoilWords.Units, never: SoilTestUnit.DecisiemensPerMeter);
         var unit = shape.Required("unit", units, "Unit as printed.", r => r.Unit);
         Extractant[] never = [Extractant.HydrochloricAcid, Extractant.PotassiumChloride, Extractant.SaturatedPaste];
@@ -124,7 +125,13 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         shape.ReadAs(at =>
         {
             var (measured, form) = at.Get(analyte);
-            return at.Try(value, () => SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Get(extractant), form));
+            var (number, isUpperLimit) = at.Get(value);
+            return at.Try(value, () =>
+                SoilReading.FromPrinted(measured, number, at.Get(unit), at.Get(extractant), form) with
+                {
+                    IsUpperLimit = isUpperLimit,
+                }
+            );
         });
         return shape;
     }

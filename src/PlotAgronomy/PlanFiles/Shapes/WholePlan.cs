@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Land;
 using PlotAgronomy.Nutrients;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -20,11 +21,16 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         var currency = Required("currency", money, "The one currency of all prices (ISO 4217).", p => p.Currency);
         var planting = Required("plantingDate", Date, "Day of planting.", p => p.PlantingDate);
         const string LimeDay = "Day the lime is spread; without it the pH on planting day stays open.";
-        var limed = Optional("limeDate", Date, LimeDay, p => p.LimeDate);
+        var limed = Optional("limeDate", By, LimeDay, p => p.LimeDate);
         const string Worked = "Depth to which the ground is worked and lime mixed in.";
         var tillage = Optional("tillageDepth", Length("5 in"), Worked, p => p.TillageDepth);
         var method = Required("method", Hyphened<PlantingMethod>(), "How the seed is planted.", p => p.Method);
-        var plotShape = new PlotShape();
+        const string OwnPace = "The owner's own pace, by which lengths may be counted in paces; never assumed.";
+        var pace = Optional("pace", Text<PaceCalibration>("100 ft in 40 paces", PaceText.TryRead, PaceText.Print), OwnPace, p =>
+            p.Pace
+        );
+        Unsaid("paces of another length than the plan's own", HasOtherPaces);
+        var plotShape = new PlotShape(pace);
         var plot = Required("plot", plotShape, "The plot.", p => p.Plot);
         var reportShape = new SoilReportShape();
         var report = Required("soilReport", reportShape, "The laboratory's report.", p => p);
@@ -64,7 +70,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         const string Ready = "Ready blends of a store, to be held against plain seed.";
         var blends = onOffer.Optional("storeBlends", List(new StoreBlendShape(method)), Ready, p => p.StoreBlends);
 
-        var spreaderShape = new SpreaderShape();
+        var spreaderShape = new SpreaderShape(pace);
         var spreader = Required("spreader", spreaderShape, "The spreader.", p => p.Spreader);
 
         ReadAs(at =>
@@ -102,6 +108,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 LimeDate = at.Maybe(limed),
                 TillageDepth = at.Maybe(tillage),
                 Method = at.Get(method),
+                Pace = at.Find(pace),
                 Plot = at.Get(plot),
                 Report = at.Get(report),
                 Printed = reported.Find(reportShape.Advice),
@@ -120,6 +127,11 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
             return reported.Find(reportShape.Facts)?.Invoke(plan) ?? plan;
         });
     }
+
+    private static bool HasOtherPaces(PlotPlan plan) =>
+        plan.Plot.Measured.Measured.Any(l =>
+            l.IsPaced && (l.Walked is not var (steps, _) || plan.Pace?.Measure(StepCount.FromSingleSteps(steps)) != l)
+        );
 
     internal static WholePlan Shape { get; } = new();
 

@@ -73,12 +73,17 @@ internal static class LimeRemarks
             yield return FindingCatalog.Create(PlanningCodes.TillageUnused, ("depth", Amounts.Print(depth, "in", 1)));
         }
 
+        foreach (var there in offers?.OfStock ?? [])
+        {
+            yield return there;
+        }
+
         foreach (var near in offers?.Costs.Select(c => c.NearSeed).OfType<Finding>() ?? [])
         {
             yield return near;
         }
 
-        if (offer is null)
+        if (offer is null && offers?.TooFew.IsEmpty != false)
         {
             yield return plan.LimeOffers.IsEmpty
                 ? FindingCatalog.Create(PlanningCodes.NoLimeOffered)

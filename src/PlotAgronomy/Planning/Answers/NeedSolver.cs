@@ -23,7 +23,11 @@ internal static class NeedSolver
             true,
             need,
             () => [.. Questions(plan, need)],
-            () => [.. Questions(plan, need).OfType<OpenQuestion<RecommendationSystem>>().SelectMany(q => Cases(q))],
+            () =>
+                [
+                    .. Questions(plan, need).OfType<OpenQuestion<RecommendationSystem>>().SelectMany(q => Cases(q)),
+                    .. PrintedRanges.Cases(plan, meant => NeedOf(meant, kinds)),
+                ],
             () => [.. need.Findings, .. FindingsFor(plan)]
         );
 
@@ -34,6 +38,7 @@ internal static class NeedSolver
     /// <summary>A credit whose legume the plot does not name is not taken, and said.</summary>
     internal static IEnumerable<Finding> FindingsFor(PlotPlan plan) =>
         CreditFindings(plan)
+            .Concat(PrintedRanges.Findings(plan))
             .Concat(
                 UnjudgedReadings.Of(
                     plan.Report,
@@ -53,7 +58,8 @@ internal static class NeedSolver
         FromTheReport
             .Where(n => need.Find(n) is null)
             .SelectMany(n => NutrientQuestions.For(plan.Report, plan.NutrientSystem, n, need.ServedBy(n)))
-            .Concat(need.StateOf(PlantNutrient.Nitrogen) == AnswerState.Open ? NutrientQuestions.Yields(need) : []);
+            .Concat(need.StateOf(PlantNutrient.Nitrogen) == AnswerState.Open ? NutrientQuestions.Yields(need) : [])
+            .Concat(PrintedRanges.Questions(plan));
 
     private static PlotNeed NeedOf(PlotPlan plan, ImmutableArray<KindShare> kinds) =>
         PlotNeed.For(

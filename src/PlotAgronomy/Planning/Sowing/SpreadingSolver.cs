@@ -115,7 +115,7 @@ internal static class SpreadingSolver
                 yield return FindingCatalog.Create(PlanningCodes.SwathRun, ("kinds", pass.Names), ("kind", run.Kind.ShortName));
             }
 
-            if (plan.Spreader.Hopper is Volume hopper && MayOverflow(pass, hopper))
+            if (plan.Spreader.HopperVolume is { } hopper && MayOverflow(pass, hopper))
             {
                 yield return FindingCatalog.Create(
                     PlanningCodes.SpreadMoreThanHopper,
