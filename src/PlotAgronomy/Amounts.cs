@@ -37,8 +37,8 @@ public static class Amounts
     private static readonly UnitWords Lengths = new(
         "a length",
         "'14 ft' or '4.2 m'",
-        ("ft|foot|feet", 1),
-        ("in|inch|inches", 1.0 / 12),
+        ("ft|foot|feet|'", 1),
+        ("in|inch|inches|\"", 1.0 / 12),
         ("yd|yard|yards", 3),
         ("mi|mile|miles", ExactUnits.FeetPerMile),
         ("m|meter|meters", 1 / ExactUnits.MetersPerFoot),
@@ -118,12 +118,14 @@ public static class Amounts
         return read;
     }
 
-    /// <summary>Reads a mass such as <c>50 lb</c> or <c>45 g</c>.</summary>
+    /// <summary>Reads a mass such as <c>50 lb</c>, <c>1 lb 9 oz</c> or <c>45 g</c>.</summary>
     /// <inheritdoc cref="TryReadArea" path="/param"/>
     /// <inheritdoc cref="TryReadArea" path="/returns"/>
     public static bool TryReadMass(string? text, out Mass value, out string problem)
     {
-        bool read = Masses.TryRead(text, false, out double pounds, out problem);
+        problem = "";
+        bool read =
+            Masses.TryReadMixed(text, "lb", "oz", out double pounds) || Masses.TryRead(text, false, out pounds, out problem);
         value = Mass.FromPounds(pounds);
         return read;
     }
@@ -135,7 +137,7 @@ public static class Amounts
     {
         problem = "";
         bool read =
-            UnitWords.TryReadFeetAndInches(text, Lengths, out double feet) || Lengths.TryRead(text, false, out feet, out problem);
+            Lengths.TryReadMixed(text, "ft", "in", out double feet) || Lengths.TryRead(text, false, out feet, out problem);
         value = Length.FromFeet(feet);
         return read;
     }
@@ -190,12 +192,15 @@ public static class Amounts
         return read;
     }
 
-    /// <summary>Reads a duration such as <c>45 s</c> or <c>2.5 min</c>.</summary>
+    /// <summary>Reads a duration such as <c>45 s</c>, <c>2.5 min</c> or <c>1 min 30 s</c>.</summary>
     /// <inheritdoc cref="TryReadArea" path="/param"/>
     /// <inheritdoc cref="TryReadArea" path="/returns"/>
     public static bool TryReadDuration(string? text, out TimeSpan value, out string problem)
     {
-        bool read = Durations.TryRead(text, false, out double seconds, out problem);
+        problem = "";
+        bool read =
+            Durations.TryReadMixed(text, "min", "s", out double seconds)
+            || Durations.TryRead(text, false, out seconds, out problem);
         value = TimeSpan.FromSeconds(seconds);
         return read;
     }

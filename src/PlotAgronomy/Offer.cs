@@ -38,6 +38,18 @@ public sealed record Offer<T>
         init => field = Guard.AtLeast(value, 0m, "(money)", nameof(Price));
     }
 
+    /// <summary>Gets the packages there are of it, such as those in the shed; null when there is no end of it.</summary>
+    /// <value>No end of it, unless stated. An open bag is one package of what is left in it.</value>
+    /// <exception cref="ArgumentOutOfRangeException">Below 0.</exception>
+    public int? Available
+    {
+        get;
+        init => field = value is { } there ? Guard.AtLeast(there, 0, "packages", nameof(Available)) : null;
+    }
+
+    /// <summary>Whether there are as many packages as a need takes.</summary>
+    internal bool IsEnough(int? packages) => Available is not { } there || packages is not { } needed || needed <= there;
+
     /// <summary>Gets the price of a pound, unrounded.</summary>
     public decimal PricePerPound => Price / (decimal)Package.Pounds;
 

@@ -126,25 +126,33 @@ internal sealed partial class UnitWords
         return number.ToString($"#,##0{places}", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>Reads <c>12 ft 6 in</c>; what is no such text is left to the plain reader.</summary>
-    internal static bool TryReadFeetAndInches(string? text, UnitWords lengths, out double feet)
+    /// <summary>Reads an amount in two units, such as <c>12 ft 6 in</c> or <c>1 lb 9 oz</c>; what is no such text is left to the
+    /// plain reader.</summary>
+    /// <param name="text">Text of a person.</param>
+    /// <param name="greater">The greater unit.</param>
+    /// <param name="smaller">The smaller one, of which less than one greater may follow.</param>
+    /// <param name="held">The amount.</param>
+    internal bool TryReadMixed(string? text, string greater, string smaller, out double held)
     {
-        feet = 0;
-        string[] words = (text ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        held = 0;
+        var mixed = InTwoUnits().Match(text ?? "");
         if (
-            words is not [var whole, "ft" or "feet" or "foot", var rest, "in" or "inch" or "inches"]
-            || !whole.All(char.IsAsciiDigit)
-            || !lengths.TryRead($"{whole} ft", false, out double wholeFeet, out _)
-            || !lengths.TryRead($"{rest} in", false, out double restFeet, out _)
-            || restFeet >= 1
+            !mixed.Success
+            || !IsUnit(mixed.Groups["unit"].Value, greater)
+            || !IsUnit(mixed.Groups["part"].Value, smaller)
+            || !TryRead($"{mixed.Groups["whole"].Value} {greater}", false, out double whole, out _)
+            || !TryRead($"{mixed.Groups["rest"].Value} {smaller}", false, out double rest, out _)
+            || rest >= factors[greater]
         )
         {
             return false;
         }
 
-        feet = wholeFeet + restFeet;
+        held = whole + rest;
         return true;
     }
+
+    private bool IsUnit(string word, string unit) => factors.TryGetValue(word, out double factor) && factor.Equals(factors[unit]);
 
     internal static string PrintFeetAndInches(double feet, int decimals)
     {
@@ -168,6 +176,9 @@ internal sealed partial class UnitWords
             )
             && double.IsFinite(amount);
     }
+
+    [GeneratedRegex(@"^\s*(?<whole>[0-9]+)\s*(?<unit>[A-Za-z]+|')\.?,?\s*(?<rest>[0-9.]+)\s*(?<part>[A-Za-z]+|"")\.?\s*$")]
+    private static partial Regex InTwoUnits();
 
     [GeneratedRegex(@"^[+-]?([0-9]{1,3}(,[0-9]{3})+|[0-9]+|(?=\.[0-9]))(\.[0-9]+)?$")]
     private static partial Regex NumberAsWritten();

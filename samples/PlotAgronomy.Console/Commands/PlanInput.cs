@@ -37,10 +37,15 @@ internal static class PlanInput
             return ExitCode.Usage;
         }
 
-        var reading = PlanFile.Read(json);
+        var reading = PlanFile.Read(json, new PlanFolder(path).Open);
         foreach (var problem in reading.Problems)
         {
             streams.Error.WriteLine($"{Path.GetFileName(path)}: {problem}");
+        }
+
+        foreach (var taken in reading.Taken)
+        {
+            streams.Error.WriteLine($"{Path.GetFileName(path)}: taken so: {taken}");
         }
 
         plan = reading.Plan;

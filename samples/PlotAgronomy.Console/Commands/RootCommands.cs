@@ -18,6 +18,7 @@ internal static class RootCommands
             CompareCommand.Create(streams),
             WhenCommand.Create(streams),
             CalendarCommand.Create(streams),
+            UseUpCommand.Create(streams),
             CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
         };
         var parsed = root.Parse(args);

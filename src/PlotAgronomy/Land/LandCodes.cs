@@ -18,6 +18,7 @@ internal static class LandCodes
     internal const string PaceCourseShort = "land-pace-course-short";
     internal const string PaceDisagree = "land-pace-disagree";
     internal const string PaceSingleWalk = "land-pace-single-walk";
+    internal const string PaceStated = "land-pace-stated";
     internal const string PaceUnlikely = "land-pace-unlikely";
     internal const string RingNotClosed = "land-ring-not-closed";
     internal const string SidesRepeatUnit = "land-sides-repeat-unit";

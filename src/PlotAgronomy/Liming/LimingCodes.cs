@@ -42,6 +42,7 @@ internal static class LimingCodes
     internal const string Dust = "lime-dust";
     internal const string ExtraEffect = "lime-extra-effect";
     internal const string FinenessNotCounted = "lime-fineness-not-counted";
+    internal const string FromStock = "lime-from-stock";
     internal const string GypsumSulfur = "lime-gypsum-sulfur";
     internal const string InstitutionMixed = "lime-institution-mixed";
     internal const string Interpolated = "lime-interpolated";
@@ -59,6 +60,7 @@ internal static class LimingCodes
     internal const string NoSurfaceRule = "lime-no-surface-rule";
     internal const string NotComparable = "lime-not-comparable";
     internal const string OfferNotLime = "lime-offer-not-lime";
+    internal const string OfferTooFew = "lime-offer-too-few";
     internal const string OnlyBelowPh = "lime-only-below-ph";
     internal const string OverTarget = "lime-over-target";
     internal const string PhAtTarget = "lime-ph-at-target";

@@ -6,6 +6,7 @@ internal static class NutrientCodes
     internal const string AcidSoilPhosphate = "nutrient-acid-soil-phosphate";
     internal const string AskAnyTest = "nutrient-ask-any-test";
     internal const string AskRatings = "nutrient-ask-ratings";
+    internal const string AskRange = "nutrient-ask-range";
     internal const string AskSystem = "nutrient-ask-system";
     internal const string AskTest = "nutrient-ask-test";
     internal const string AskWhose = "nutrient-ask-whose";

@@ -8,10 +8,17 @@ public static class PlanFile
     /// <summary>Reads the text of a plan file.</summary>
     /// <param name="json">JSON text; comments and trailing commas are allowed.</param>
     /// <returns>The plan, or all mistakes with line, column and JSON path; nothing is guessed.</returns>
-    public static PlanReadResult Read(string json)
+    public static PlanReadResult Read(string json) => ReadWith(json, null);
+
+    /// <summary>Reads the text of a plan file that may name other files, such as one with the outline of the plot.</summary>
+    /// <param name="json">JSON text; comments and trailing commas are allowed.</param>
+    /// <param name="open">Gives the text of a file by the name that stands in the plan, or null when it may not or cannot be
+    /// opened. What may be opened is the caller's to decide: the name is whatever the file says.</param>
+    /// <returns>The plan, or all mistakes with line, column and JSON path; nothing is guessed.</returns>
+    public static PlanReadResult Read(string json, Func<string, string?> open)
     {
-        ArgumentNullException.ThrowIfNull(json);
-        return PlanNodeReader.Read(json, out var notJson) is { } root ? Read(root) : new() { Problems = [notJson!] };
+        ArgumentNullException.ThrowIfNull(open);
+        return ReadWith(json, open);
     }
 
     /// <summary>Writes a plan as the text of a plan file.</summary>
@@ -35,11 +42,18 @@ public static class PlanFile
             );
     }
 
-    private static PlanReadResult Read(PlanNode root)
+    private static PlanReadResult ReadWith(string json, Func<string, string?>? open)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return PlanNodeReader.Read(json, out var notJson) is { } root ? Read(root, open) : new() { Problems = [notJson!] };
+    }
+
+    private static PlanReadResult Read(PlanNode root, Func<string, string?>? open = null)
     {
         var problems = new List<PlanProblem>();
-        return WholePlan.Shape.TryRead(root, null, problems, out var plan)
-            ? new() { Plan = plan }
+        var reading = new PlanReading(open);
+        return WholePlan.Shape.TryRead(root, null, problems, out var plan, reading)
+            ? new() { Plan = plan, Taken = [.. reading.Taken.OrderBy(p => p.Line).ThenBy(p => p.Column)] }
             : new() { Problems = [.. problems.OrderBy(p => p.Line).ThenBy(p => p.Column)] };
     }
 }

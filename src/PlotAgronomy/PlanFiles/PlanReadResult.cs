@@ -16,6 +16,14 @@ public sealed class PlanReadResult
         init => field = Guard.Listed(value, nameof(Problems));
     } = [];
 
+    /// <summary>Gets how that was taken which may be typed in more than one way, such as a month where a day is held, or rates in
+    /// bushels; none of it is a mistake.</summary>
+    public ImmutableArray<PlanProblem> Taken
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Taken));
+    } = [];
+
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>

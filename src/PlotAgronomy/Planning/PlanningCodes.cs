@@ -12,6 +12,9 @@ internal static class PlanningCodes
     internal const string LimeInBulk = "plan-lime-in-bulk";
     internal const string LimeNotCountable = "plan-lime-not-countable";
     internal const string NoFrost = "plan-no-frost";
+    internal const string RangeLowEnd = "plan-range-low-end";
+    internal const string LotShort = "plan-lot-short";
+    internal const string LotToppedUp = "plan-lot-topped-up";
     internal const string NoFertilizerOffered = "plan-no-fertilizer-offered";
     internal const string NoLimeDate = "plan-no-lime-date";
     internal const string NoLimeOffered = "plan-no-lime-offered";

@@ -5,6 +5,7 @@ internal static class SeedCodes
 {
     internal const string AskCount = "seed-ask-count";
     internal const string AskDrainage = "seed-ask-drainage";
+    internal const string AskHomeTest = "seed-ask-home-test";
     internal const string AskFullRate = "seed-ask-full-rate";
     internal const string AskRate = "seed-ask-rate";
     internal const string AskRegion = "seed-ask-region";

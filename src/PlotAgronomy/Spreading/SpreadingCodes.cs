@@ -4,6 +4,7 @@ namespace PlotAgronomy.Spreading;
 internal static class SpreadingCodes
 {
     internal const string Adjust = "spread-adjust";
+    internal const string AskHopper = "spread-ask-hopper";
     internal const string AskRun = "spread-ask-run";
     internal const string AskTime = "spread-ask-time";
     internal const string BetweenTrays = "spread-between-trays";

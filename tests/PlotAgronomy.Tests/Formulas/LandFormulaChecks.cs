@@ -28,6 +28,20 @@ internal static class LandFormulaChecks
                 ("third", 110, 200)
             ),
             new(
+                "area-of-l-shape",
+                d => LandMath.LShapeSquareFeet(d["length"], d["width"], d["missing length"], d["missing width"]),
+                ("length", 200, 900),
+                ("width", 200, 900),
+                ("missing length", 10, 190),
+                ("missing width", 10, 190)
+            ),
+            new(
+                "area-of-pieces",
+                d => LandMath.PiecesSquareFeet(d["added"], d["taken off"]),
+                ("added", 10_000, 40_000),
+                ("taken off", 0, 9_000)
+            ),
+            new(
                 "area-of-trapezoid",
                 d => LandMath.TrapezoidSquareFeet(d["a"], d["b"], d["distance"]),
                 ("a", 10, 900),

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Tests.PlanFiles;
 public partial class PlanFieldTests
 {
     /// <summary>Four sorts of offers share the declarations of package and price.</summary>
-    private const int SharedByOffers = 3 * 2;
+    private const int SharedByOffers = 3 * 3;
 
     /// <summary>The code without its comments; the schema's writer has the words of the schema's own language.</summary>
     private static string Code => string.Join('\n', Directory.EnumerateFiles(Repository.PathOf("src/PlotAgronomy/PlanFiles"), "*.cs", SearchOption.AllDirectories)
@@ -39,7 +39,7 @@ public partial class PlanFieldTests
     public void A_part_knows_no_field_of_another()
     {
         var part = WholePlan.Shape.Part(new PlanNode(PlanNodeKind.Object, "$"), null, []);
-        Assert.Throws<System.Diagnostics.UnreachableException>(() => part.Find(new PlotShape().IsCarriedOff));
+        Assert.Throws<System.Diagnostics.UnreachableException>(() => part.Find(new PlotShape(new PlanValueField<PlotAgronomy.Land.PaceCalibration>("own", PlanNeed.Optional, Value.Flag, "Unused.")).IsCarriedOff));
     }
 
     [Theory]

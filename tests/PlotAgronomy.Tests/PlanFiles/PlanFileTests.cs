@@ -66,7 +66,7 @@ public class PlanFileTests
     public void Either_sides_or_an_outline_or_an_area_and_never_two()
     {
         string both = Demo("fall-blend").Replace("\"texture\": \"sandy loam\",", "\"texture\": \"sandy loam\", \"area\": \"0.6 ac\",", StringComparison.Ordinal);
-        Assert.Contains("exactly one of sides, outline, area", Assert.Single(PlanFile.Read(both).Problems).Text, StringComparison.Ordinal);
+        Assert.Contains("exactly one of sides, pieces, outline, outlineFile, area", Assert.Single(PlanFile.Read(both).Problems).Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -173,9 +173,7 @@ public class PlanFileWriteTests
         ["texture"] = (p => p with { Report = p.Report! with { Texture = SoilTexture.Clay } }, "$.soilReport: there is no field for a texture on the report"),
         ["near water"] = (p => p with { Plot = p.Plot with { IsNearWater = false } }, "$.plot: there is no field for water near the plot"),
         ["bulk"] = (p => p with { LimeOffers = [Offer.InBulk(p.LimeOffers[0].Item, 40)] }, "$.materials.lime[0]: there is no field for goods in bulk"),
-        ["label alone"] = (p => p with { LimeOffers = [Offer.InBags(LimingMaterial.FromLabel("dust", LimingForm.GroundLimestone, LimeFigure.FromPoundsEqualToOneTon(2000)), Mass.FromPounds(50), 5)] }, "unknown calcium carbonate equivalent"),
         ["pure"] = (p => p with { LimeOffers = [Offer.InBags(LimingMaterial.PureCarbonate, Mass.FromPounds(50), 5)] }, "pure carbonate"),
-        ["liquid"] = (p => p with { FertilizerOffers = [FertilizerProduct.Liquid("28 %", FertilizerAnalysis.FromPercent(28, 0, 0), Density.FromKilogramsPerCubicMeter(1280)).InJugs(Volume.FromUsGallons(2.5), 20)] }, "a package sold by volume"),
         ["earlier lime"] = (p => p with { EarlierLime = EarlierLime.FromRate(ApplicationRate.FromPoundsPerAcre(1000), 1.234) }, "$.soilReport.earlierLime: there is no field for earlier lime whose age"),
         ["dear"] = (p => p with { LimeOffers = [Offer.InBags(p.LimeOffers[0].Item, Mass.FromPounds(50), 2_000_000)] }, "$.materials.lime[0].price: expected a number from 0 to 1000000"),
     };

@@ -11,7 +11,7 @@ public class PlanPageTests
     private const string Opening = """
         # The plan file
 
-        A plan file describes one plot and one planting. It is JSON; comments and trailing commas are allowed. Amounts are text with a unit, as people write them: `"0.62 ac"`, `"26,000 ft2"`, `"1.5 oz/1000 ft2"`, `"85 %"`. A ton is the US short ton unless `t` or `tonne` is written. Dates are ISO 8601. Unknown fields are mistakes; nothing is guessed. `check FILE` reports every mistake at once with line, column and JSON path.
+        A plan file describes one plot and one planting. It is JSON; comments and trailing commas are allowed. Amounts are text with a unit, as people write them: `"0.62 ac"`, `"26,000 ft2"`, `"1.5 oz/1000 ft2"`, `"85 %"`, `"1 lb 9 oz"`, `"14 ft 6 in"`. A ton is the US short ton unless `t` or `tonne` is written. A day is typed as `"2026-09-12"` or `"Sep 12, 2026"`; what may be two days is asked. Unknown fields are mistakes; nothing is guessed. `check FILE` reports every mistake at once with line, column and JSON path.
 
         [plan.schema.json](plan.schema.json) is the JSON Schema (draft 2020-12), written from the same declarations as this page. Examples stand in `samples/data/`: whole plans, a county report whose lime rate lacks its labels, and a plan with a strip reading alone.
 
@@ -26,11 +26,15 @@ public class PlanPageTests
         - Of several lots of one kind, the one with the cheapest living pound is taken, unless the kind names a `lot`.
         - With an area alone there is no pass plan: the walking distance is area / swath, and a finding asks for sides.
         - On a plot that is only browsed nothing is removed. A crop that is cut and carried off needs its yield.
+        - Lengths may be counted in paces once the plan says how long they are: `"pace": "100 ft in 40 paces"`, then `"57 paces"`. Any number of sides with the diagonals from the first corner has a shape; pieces are added and taken off.
+        - What is already there is an offer at price 0 with the number `available`; it is used first, and nothing more is bought of an offer than there is. `use-up FILE` tells how much ground it does.
+        - A `tag` is typed as it stands, line by line. Seed without a tag is weighed out in cases only, until a home test.
+        - How something was taken that may be typed in more than one way (a month, a rate in bushels, a line of a tag) is told, and is no mistake.
         - Without `limeDate` the pH on planting day stays open.
 
         ## How it is written
 
-        `PlanFile.Write` writes a plan that reads back as the same plan. What was left out stays out. The unit in which an amount was typed is not kept: it is written in the unit of the examples below, or in another in which it reads back to the last digit. Shares of a full stand above 2, or with a total outside 0.1 to 3, are written as rates of pure live seed. Every lot that is sown stands among the lots on offer. What a plan from code holds and a file has no field for, such as an area corrected for its slope, is refused with its path.
+        `PlanFile.Write` writes a plan that reads back as the same plan. What was left out stays out. A tag is written by its parts, and an outline file by its corners. The unit in which an amount was typed is not kept, but for paces: it is written in the unit of the examples below, or in another in which it reads back to the last digit. Shares of a full stand above 2, or with a total outside 0.1 to 3, are written as rates of pure live seed. Every lot that is sown stands among the lots on offer. What a plan from code holds and a file has no field for, such as an area corrected for its slope, is refused with its path.
 
 
         """;

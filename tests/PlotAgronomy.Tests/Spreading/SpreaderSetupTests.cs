@@ -29,12 +29,13 @@ public class SpreaderSetupTests
     }
 
     [Fact]
-    public void Several_runs_of_a_kind_make_a_table_and_the_first_is_still_the_one_taken()
+    public void Several_runs_of_a_kind_make_a_table_and_the_one_closest_in_rate_is_taken()
     {
-        // 11 lb/ac at 3 mph over 15 ft needs 11 x 3 x 15 / 495 = 1 lb/min.
+        // 11 lb/ac at 3 mph over 15 ft needs 11 x 3 x 15 / 495 = 1 lb/min; 1.55 is closer to it than 0.62 by their ratio, and
+        // gives 495 x 1.55 / (11 x 15) = 4.65 mph.
         var setup = Set([(Clover, 11)], [.. Known.Select(k => Run(Clover, k.Gate, k.Flow))]);
-        Assert.Equal(2, setup.Taken!.Run.Gate);
-        Near.Assert(0.45, setup.PaceForGate!.Speed.MilesPerHour, 1e-9);
+        Assert.Equal(6, setup.Taken!.Run.Gate);
+        Near.Assert(4.65, setup.PaceForGate!.Speed.MilesPerHour, 1e-9);
         Assert.Equal(5, setup.Gates!.Points.Length);
         Near.Assert(1, setup.FlowForPace!.Flow.PoundsPerMinute, 1e-9);
         Assert.Equal(4.95101, setup.GateForPace!.Setting!.Value, 5e-6);
@@ -46,11 +47,11 @@ public class SpreaderSetupTests
     {
         var setup = Set([(Clover, 8), (Oats, 60)], Run(Clover, 2, 0.5), Run(Oats, 5, 3), Run(Clover, 3, 0.9), Run(Oats, 6, 4));
         Near.Assert(68, setup.Rate.PoundsPerAcre);
-        Assert.Equal([(Oats, 5.0), (Oats, 6.0), (Clover, 2.0), (Clover, 3.0)], setup.Runs.Select(r => (r.Run.Kind, r.Run.Gate)));
+        Assert.Equal([(Oats, 6.0), (Oats, 5.0), (Clover, 3.0), (Clover, 2.0)], setup.Runs.Select(r => (r.Run.Kind, r.Run.Gate)));
         Assert.Equal([5.0, 6], setup.Gates!.Points.Select(p => p.Setting));
         Assert.Equal(Oats.ShortName, setup.Gates.Material);
-        // 495 x 3 / (68 x 15) = 1.455882 mph.
-        Near.Assert(495 * 3 / (68.0 * 15), setup.PaceForGate!.Speed.MilesPerHour, 1e-9);
+        // 495 x 4 / (68 x 15) = 1.941176 mph.
+        Near.Assert(495 * 4 / (68.0 * 15), setup.PaceForGate!.Speed.MilesPerHour, 1e-9);
     }
 
     [Fact]
@@ -71,8 +72,8 @@ public class SpreaderSetupTests
         var setup = Set([(Clover, 8)], Run(Clover, 1, 0.5), Run(Clover, 2, 0.4), Run(Clover, 3, 0.9), Run(Clover, 4, 0.8), Run(Clover, 5, 1.8));
         Assert.Null(setup.Gates);
         Assert.Contains("falls more than once", setup.WhyNoTable, StringComparison.Ordinal);
-        // 495 x 0.5 / (8 x 15) = 2.0625 mph.
-        Near.Assert(2.0625, setup.PaceForGate!.Speed.MilesPerHour, 1e-9);
+        // Of 5.5, 4.4, 9.9, 8.8 and 19.8 lb/ac the fourth is closest to 8: 495 x 0.8 / (8 x 15) = 3.3 mph.
+        Near.Assert(3.3, setup.PaceForGate!.Speed.MilesPerHour, 1e-9);
     }
 
     [Fact]

@@ -77,7 +77,8 @@ internal static class PurchaseBuilder
         var lines = ImmutableArray.CreateBuilder<PurchaseLine>();
         for (int i = 0; i < shelf.Offers.Length; i++)
         {
-            if (solved.Bought[i] <= 0)
+            // What is there for nothing and is not spread stays where it is.
+            if (solved.Bought[i] <= 0 || (solved.Spread[i] <= 0 && shelf.Offers[i].Price == 0))
             {
                 continue;
             }

@@ -12,6 +12,10 @@ internal sealed class ShelfProblem
     /// <summary>Pounds of a nutrient on the whole plot that nobody can weigh, half a milligram.</summary>
     private const double DustPounds = 1e-6;
 
+    /// <summary>So little counts a pound of what is there for nothing beside a bought one, when it is chosen what to
+    /// spread.</summary>
+    private const double ShedFirst = 1e-3;
+
     private ShelfProblem(
         ImmutableArray<Offer<FertilizerProduct>> offers,
         ImmutableArray<NutrientTarget> targets,
@@ -43,7 +47,10 @@ internal sealed class ShelfProblem
     {
         double acres = area.Acres;
         var targets = need.Targets;
-        var packages = new PackageProblem(targets.Length + (seedRow is null ? 0 : SeedRows), offers.Length);
+        var packages = new PackageProblem(targets.Length + (seedRow is null ? 0 : SeedRows), offers.Length)
+        {
+            Most = offers.All(o => o.Available is null) ? null : [.. offers.Select(o => o.Available ?? int.MaxValue)],
+        };
         var load = new double[offers.Length];
         for (int row = 0; row < targets.Length; row++)
         {
@@ -57,10 +64,9 @@ internal sealed class ShelfProblem
             var product = offers[column].Item;
             double packagePounds = offers[column].Package.Pounds;
             packages.Price[column] = (double)offers[column].Price;
-            load[column] = PackageSolver.Load(
-                packagePounds * FertilizerMaterial.PrimarySum(product.Analysis) / 100,
-                packagePounds
-            );
+            load[column] =
+                PackageSolver.Load(packagePounds * FertilizerMaterial.PrimarySum(product.Analysis) / 100, packagePounds)
+                * (IsInShed(offers[column]) ? ShedFirst : 1);
             for (int row = 0; row < targets.Length; row++)
             {
                 packages[row, column] = FertilizerMath.NutrientIn(packagePounds, product.Counted.Percent(targets[row].Nutrient));
@@ -78,6 +84,8 @@ internal sealed class ShelfProblem
     /// <summary>The same need and plot with one more product.</summary>
     internal ShelfProblem Adding(Offer<FertilizerProduct> offer, PlotNeed need, Area area, SeedPlacedLimit? seedRow) =>
         Of([.. Offers, offer], need, area, seedRow);
+
+    private static bool IsInShed(Offer<FertilizerProduct> offer) => offer is { Available: not null, Price: 0 };
 
     private static void CapSeedRow(
         PackageProblem packages,

@@ -36,6 +36,9 @@ internal sealed class PackageProblem
     /// <summary>Cost of falling one pound short of each need; null when every need must be met.</summary>
     internal double[]? MissWeight { get; init; }
 
+    /// <summary>Most packages there are of each product; null when there is no end of any.</summary>
+    internal int[]? Most { get; init; }
+
     /// <summary>Pounds of a nutrient in one package of a product.</summary>
     internal double this[int nutrient, int product]
     {
@@ -51,7 +54,7 @@ internal sealed class PackageProblem
         double[]? missWeight = null
     )
     {
-        var copy = new PackageProblem(Nutrients, Products) { MissWeight = missWeight };
+        var copy = new PackageProblem(Nutrients, Products) { MissWeight = missWeight, Most = Most };
         content.CopyTo(copy.content, 0);
         (need.IsEmpty ? Need : need).CopyTo(copy.Need);
         (cap.IsEmpty ? Cap : cap).CopyTo(copy.Cap);
@@ -90,8 +93,8 @@ internal sealed class PackageProblem
         }
     }
 
-    /// <summary>No cheapest plan holds more packages of a product than would meet every need it serves alone:
-    /// taking one away would still meet them, load no cap and cost no more.</summary>
+    /// <summary>No plan holds more packages of a product than there are, and no cheapest plan more than would meet every need it
+    /// serves alone: taking one away would still meet them, load no cap and cost no more.</summary>
     internal int MostUseful(int product)
     {
         int most = 0;
@@ -103,7 +106,7 @@ internal sealed class PackageProblem
             }
         }
 
-        return most;
+        return Most is null ? most : Math.Min(most, Most[product]);
     }
 
     /// <summary>The plan that weighs out any part of a package: one column a product, in packages.</summary>
@@ -111,6 +114,11 @@ internal sealed class PackageProblem
     {
         var program = new LinearProgram(Nutrients, Products + (MissWeight is null ? 0 : Nutrients));
         Price.CopyTo(program.Cost, 0);
+        for (int product = 0; Most is not null && product < Products; product++)
+        {
+            program.ColumnHigh[product] = Most[product] == int.MaxValue ? double.PositiveInfinity : Most[product];
+        }
+
         Fill(program, firstColumn: 0);
         FillMisses(program, Products);
         return program;

@@ -30,7 +30,10 @@ internal sealed class PackageReduction
             }
         }
 
-        var problem = new PackageProblem(original.Nutrients, kept.Count);
+        var problem = new PackageProblem(original.Nutrients, kept.Count)
+        {
+            Most = original.Most is null ? null : [.. kept.Select(product => original.Most[product])],
+        };
         original.Need.CopyTo(problem.Need, 0);
         original.Cap.CopyTo(problem.Cap, 0);
         for (int place = 0; place < kept.Count; place++)

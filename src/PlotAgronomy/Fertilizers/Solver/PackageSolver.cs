@@ -40,7 +40,7 @@ internal static class PackageSolver
         bool spreadWhole = form == PurchaseForm.SpreadWholePackages;
         PackageAnswer answer;
         int[]? packages;
-        if (most.IsEmpty)
+        if (most.IsEmpty && problem.Most is null)
         {
             // A limit on one product may make another, dearer one useful: then nothing is left out.
             var reduction = PackageReduction.Of(problem, spreadWhole);

@@ -32,6 +32,24 @@ internal static class LandMath
         return Math.Sqrt(product) / 4;
     }
 
+    /// <summary>What a triangle's area changes by for a foot more of its first side: a (b2 + c2 - a2) / (8 area).</summary>
+    internal static double TriangleAreaPerFoot(double aFeet, double bFeet, double cFeet, double squareFeet) =>
+        aFeet * (bFeet * bFeet + cFeet * cFeet - aFeet * aFeet) / (8 * squareFeet);
+
+    /// <summary>Angle in radians between two sides of a triangle, by the side that faces it.</summary>
+    internal static double AngleBetween(double aFeet, double bFeet, double facingFeet) =>
+        Math.Acos(Math.Clamp((aFeet * aFeet + bFeet * bFeet - facingFeet * facingFeet) / (2 * aFeet * bFeet), -1, 1));
+
+    internal static double LShapeSquareFeet(
+        double lengthFeet,
+        double widthFeet,
+        double missingLengthFeet,
+        double missingWidthFeet
+    ) => lengthFeet * widthFeet - missingLengthFeet * missingWidthFeet;
+
+    internal static double PiecesSquareFeet(double addedSquareFeet, double takenOffSquareFeet) =>
+        addedSquareFeet - takenOffSquareFeet;
+
     internal static double StraightEdgedStripSquareFeet(double spacingFeet, ReadOnlySpan<double> widthsFeet)
     {
         double sum = -(widthsFeet[0] + widthsFeet[^1]) / 2;

@@ -79,6 +79,10 @@ public readonly record struct MeasuredLength : IJsonText<MeasuredLength>
     /// <returns>The length.</returns>
     public Length ToLength() => Length.FromFeet(Feet);
 
+    /// <summary>As it was measured: in paces where it was paced.</summary>
+    internal string InOwnUnit =>
+        Walked is var (steps, _) ? string.Create(CultureInfo.InvariantCulture, $"{steps:0.##} paces") : ToString();
+
     /// <summary>Invariant text such as <c>120.5 ft</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Feet:0.##} ft");

@@ -22,10 +22,20 @@ public sealed class PaceCalibration : IWorkedResult
         StepError = LandMath.StepError(WalkScatter, walks.Length);
     }
 
-    /// <summary>Gets the length of the course.</summary>
+    /// <summary>A stated pace: the course is the one that the error of a practised walker is printed for.</summary>
+    private PaceCalibration(double statedFeet)
+    {
+        courseFeet = LandConstants.All["practised-pace-course"];
+        stepFeet = statedFeet;
+        meanSteps = courseFeet / statedFeet;
+        Walks = [];
+        WalkScatter = StepError = LandConstants.All["practised-pace-error"];
+    }
+
+    /// <summary>Gets the length of the course; of a stated pace the one that its error is printed for.</summary>
     public Length Course => Length.FromFeet(courseFeet);
 
-    /// <summary>Gets the counts of the walks.</summary>
+    /// <summary>Gets the counts of the walks; none where the pace was only stated.</summary>
     public ImmutableArray<StepCount> Walks { get; }
 
     /// <summary>Gets the length of a single step.</summary>
@@ -66,6 +76,17 @@ public sealed class PaceCalibration : IWorkedResult
         return new PaceCalibration(feet, [.. walks]);
     }
 
+    /// <summary>A pace that its owner states without having walked a course for it.</summary>
+    /// <param name="step">Length of a single step; finite, above 0.</param>
+    /// <returns>The pace, with the error that a practised walker keeps to.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    /// <remarks>Error taken: 2 ft in 100 ft (source SPREAD-S38).</remarks>
+    public static PaceCalibration FromStep(Length step)
+    {
+        double feet = step.Feet;
+        return new PaceCalibration(Guard.Above(feet, 0, "ft", nameof(step)));
+    }
+
     /// <summary>Length of a paced line.</summary>
     /// <param name="count">Steps counted along it.</param>
     /// <returns>The length with its error: the step's error is shared by all lines paced
@@ -84,20 +105,23 @@ public sealed class PaceCalibration : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() =>
-        [
-            StepFormula.Line(
-                Amounts.Print(Step, decimals: 3),
-                ("course", Amounts.Print(Course, decimals: 1)),
-                ("mean count", $"{Amounts.Print(courseFeet / stepFeet, 2)} steps")
-            ),
-            LandFormulas
-                .All["step-error"]
-                .Line(
-                    $"{Amounts.Print(100 * StepError, 2)} %",
-                    ("scatter of a walk", $"{Amounts.Print(100 * WalkScatter, 2)} %"),
-                    ("walks", Amounts.Print(Walks.Length, 0))
+        Walks.IsEmpty
+            ? [LandFormulas.All["step-as-stated"].Line(Amounts.Print(Step, decimals: 3))]
+            :
+            [
+                StepFormula.Line(
+                    Amounts.Print(Step, decimals: 3),
+                    ("course", Amounts.Print(Course, decimals: 1)),
+                    ("mean count", $"{Amounts.Print(courseFeet / stepFeet, 2)} steps")
                 ),
-        ];
+                LandFormulas
+                    .All["step-error"]
+                    .Line(
+                        $"{Amounts.Print(100 * StepError, 2)} %",
+                        ("scatter of a walk", $"{Amounts.Print(100 * WalkScatter, 2)} %"),
+                        ("walks", Amounts.Print(Walks.Length, 0))
+                    ),
+            ];
 
     private static double MeanOf(ImmutableArray<StepCount> walks)
     {
@@ -129,6 +153,17 @@ public sealed class PaceCalibration : IWorkedResult
                 LandCodes.PaceUnlikely,
                 ("step", Amounts.Print(Length.FromFeet(stepFeet), decimals: 2))
             );
+        }
+
+        if (Walks.IsEmpty)
+        {
+            yield return FindingCatalog.Create(
+                LandCodes.PaceStated,
+                ("step", Amounts.Print(Step, decimals: 2)),
+                ("percent", $"{Amounts.Print(100 * StepError, 1)} %"),
+                ("course", Amounts.Print(Length.FromFeet(LandConstants.All["pace-course-feet"])))
+            );
+            yield break;
         }
 
         if (courseFeet < LandConstants.All["pace-course-feet"])

@@ -176,16 +176,6 @@ public sealed partial class PlotArea
         );
     }
 
-    /// <summary>The area of a form with its sides in their order.</summary>
-    internal static PlotArea FromSides(PlotForm form, params ReadOnlySpan<MeasuredLength> sides) =>
-        form switch
-        {
-            PlotForm.Rectangle => FromRectangle(sides[0], sides[1]),
-            PlotForm.Triangle => FromThreeSides(sides[0], sides[1], sides[2]),
-            PlotForm.Trapezoid => FromTrapezoid(sides[0], sides[1], sides[2]),
-            _ => FromCircle(sides[0]),
-        };
-
     private static PlotArea FromSides(
         string formulaId,
         Func<(string Place, string Value)[]> values,
@@ -193,6 +183,23 @@ public sealed partial class PlotArea
         IReadOnlyList<(MeasuredLength Side, double Change)> sides,
         PlotOutline? outline = null,
         (PlotForm, ImmutableArray<MeasuredLength>)? form = null
+    ) => FromChanges(squareFeet, sides, outline, form, () =>
+        {
+            var area = Area.FromSquareFeet(squareFeet);
+            return
+            [
+                LandFormulas
+                    .All[formulaId]
+                    .Line($"{Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}", values()),
+            ];
+        });
+
+    private static PlotArea FromChanges(
+        double squareFeet,
+        IReadOnlyList<(MeasuredLength Side, double Change)> sides,
+        PlotOutline? outline,
+        (PlotForm, ImmutableArray<MeasuredLength>)? form,
+        Func<IEnumerable<WorkedLine>> shape
     )
     {
         // An error shared by all sides adds up; errors of their own add in squares.
@@ -207,15 +214,29 @@ public sealed partial class PlotArea
             RelativeError = sides.Any(s => s.Side.HasError) ? Math.Sqrt(shared * shared + own) / squareFeet : null,
             Outline = outline,
             Sides = form,
+            Changes = sides,
+            ShapeLines = shape,
             Remarks = () => Unusual(area, squareFeet, sides).Concat(OutlineRemarks.OfShape(outline?.AssumedShape)),
-            Lines = () =>
-                [
-                    .. PacedLines(sides),
-                    LandFormulas
-                        .All[formulaId]
-                        .Line($"{Amounts.Print(area, "ft2", 1)} = {Amounts.Print(area, decimals: 4)}", values()),
-                ],
+            Lines = () => [.. PacedLines(sides), .. shape()],
         };
+    }
+
+    private static WorkedLine AddedUp(double[] added, double[] takenOff)
+    {
+        var left = Area.FromSquareFeet(LandMath.PiecesSquareFeet(added.Sum(), takenOff.Sum()));
+        return LandFormulas
+            .All["area-of-pieces"]
+            .Line(
+                $"{Amounts.Print(left, "ft2", 1)} = {Amounts.Print(left, decimals: 4)}",
+                ("added", Total(added)),
+                ("taken off", Total(takenOff))
+            );
+    }
+
+    private static string Total(double[] squareFeet)
+    {
+        string sum = string.Join(" + ", squareFeet.DefaultIfEmpty().Select(a => Amounts.Print(a, 1)));
+        return squareFeet.Length > 1 ? $"({sum})" : sum;
     }
 
     private static IEnumerable<WorkedLine> PacedLines(IReadOnlyList<(MeasuredLength Side, double Change)> sides)

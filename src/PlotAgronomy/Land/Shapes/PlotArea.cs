@@ -49,11 +49,26 @@ public sealed partial class PlotArea : IWorkedResult
     /// <summary>The sides it was made of, in the order of their form; null when it was made otherwise.</summary>
     internal (PlotForm Form, ImmutableArray<MeasuredLength> Lengths)? Sides { get; private init; }
 
+    /// <summary>The pieces it was put together from; none when it is one.</summary>
+    internal ImmutableArray<(bool IsAdded, PlotArea Piece)> Pieces { get; private init; } = [];
+
+    /// <summary>Whether it follows from lengths that are kept: its own sides or those of its pieces.</summary>
+    internal bool IsPutTogether => Sides is not null || !Pieces.IsEmpty;
+
+    /// <summary>Every length that was measured, those of pieces too.</summary>
+    internal IEnumerable<MeasuredLength> Measured => (Sides?.Lengths ?? []).Concat(Pieces.SelectMany(p => p.Piece.Measured));
+
+    /// <summary>What changes the area by how much a foot.</summary>
+    private IReadOnlyList<(MeasuredLength Side, double Change)> Changes { get; init; } = [];
+
     /// <summary>Whether it was corrected, compared or given an error after it was measured.</summary>
     internal bool IsAltered { get; private init; }
 
     /// <summary>The remarks in any order, made when asked for.</summary>
     internal Func<IEnumerable<Finding>> Remarks { get; init; } = () => [];
+
+    /// <summary>The lines of the sum without those of each paced side.</summary>
+    internal Func<IEnumerable<WorkedLine>> ShapeLines { get; init; } = () => [];
 
     /// <summary>The lines of the sum, without its likely range.</summary>
     internal Func<IEnumerable<WorkedLine>> Lines { get; init; } = () => [];
@@ -79,6 +94,8 @@ public sealed partial class PlotArea : IWorkedResult
             RelativeError = RelativeError,
             Outline = Outline,
             Sides = Sides,
+            Pieces = Pieces,
+            Changes = Changes,
             IsAltered = true,
             Remarks = () => Remarks().Concat(SlopeRemarks(slope, fromMap)),
             Lines = fromMap ? () => Lines().Append(OnSlopeLine(slope, ground)) : Lines,
@@ -181,6 +198,8 @@ public sealed partial class PlotArea : IWorkedResult
             RelativeError = relativeError,
             Outline = Outline,
             Sides = Sides,
+            Pieces = Pieces,
+            Changes = Changes,
             IsAltered = true,
             Remarks = remarks,
             Lines = Lines,

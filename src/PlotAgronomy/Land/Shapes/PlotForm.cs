@@ -7,4 +7,10 @@ internal enum PlotForm
     Triangle,
     Trapezoid,
     Circle,
+
+    /// <summary>A rectangle with a smaller rectangle missing from one corner.</summary>
+    LShape,
+
+    /// <summary>Any number of sides, and the diagonals from the first corner.</summary>
+    SidesAndDiagonals,
 }

@@ -83,10 +83,25 @@ public sealed partial class LimingMaterial
         Fraction? magnesium = null
     )
     {
+        return FromAnalysis(name, form, (double?)ccePercent, sieves, moisture, magnesium);
+    }
+
+    /// <summary>The same where the calcium carbonate equivalent may not be known; null then.</summary>
+    internal static LimingMaterial FromAnalysis(
+        string name,
+        LimingForm form,
+        double? ccePercent,
+        SieveAnalysis? sieves,
+        Fraction moisture,
+        Fraction? magnesium
+    )
+    {
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(moisture, Fraction.One);
         return new(Guard.NotBlank(name), Guard.Defined(form))
         {
-            CcePercent = Guard.Between(ccePercent, 0, LimingConstants.All["largest-cce"], "% calcium carbonate equivalent"),
+            CcePercent = ccePercent is { } cce
+                ? Guard.Between(cce, 0, LimingConstants.All["largest-cce"], "% calcium carbonate equivalent", nameof(ccePercent))
+                : null,
             Sieves = sieves,
             Moisture = moisture,
             Magnesium = magnesium,

@@ -83,11 +83,16 @@ public sealed class LimeOrderRequest
     internal SoilClass SoilClass => Soil?.SoilClass ?? PlotAgronomy.SoilClass.Mineral;
 
     /// <summary>The same question for a material on offer, with its bag and price.</summary>
-    internal LimeOrderRequest ForOffer(Offer<LimingMaterial> offer) =>
+    internal LimeOrderRequest ForOffer(Offer<LimingMaterial> offer) => Copy(Rate, offer.Item, offer.Package, offer.Price);
+
+    /// <summary>The same question for another rate.</summary>
+    internal LimeOrderRequest For(LimeRate rate) => Copy(rate, Material, Package, Price);
+
+    private LimeOrderRequest Copy(LimeRate rate, LimingMaterial material, Package package, decimal? price) =>
         new()
         {
-            Rate = Rate,
-            Material = offer.Item,
+            Rate = rate,
+            Material = material,
             Area = Area,
             Placement = Placement,
             WorkedDepth = WorkedDepth,
@@ -101,7 +106,7 @@ public sealed class LimeOrderRequest
             FirstDressingOn = FirstDressingOn,
             SowingOn = SowingOn,
             StandsForYears = StandsForYears,
-            Package = offer.Package,
-            Price = offer.Price,
+            Package = package,
+            Price = price,
         };
 }

@@ -24,6 +24,27 @@ public sealed class LimingMaterialComparison : IWorkedResult
     /// cost the same the one offered first. The first is bought, the others are the runners-up.</summary>
     public required ImmutableArray<LimeOfferCost> ForPlot { get; init; }
 
+    /// <summary>Lime that is there for nothing, goes on first, and is taken off the need of the orders.</summary>
+    internal ImmutableArray<LimeFromStock> FromStock { get; private init; } = [];
+
+    /// <summary>Offers of which there is less than the need takes.</summary>
+    internal ImmutableArray<Offer<LimingMaterial>> TooFew { get; private init; } = [];
+
+    /// <summary>What is to be said of offers of which there is no more.</summary>
+    internal IEnumerable<Finding> OfStock =>
+        FromStock
+            .Select(s => s.Finding)
+            .Concat(
+                TooFew.Select(o =>
+                    FindingCatalog.Create(
+                        LimingCodes.OfferTooFew,
+                        ("packages", Amounts.Print(o.Available!.Value, 0)),
+                        ("package", o.Package.ToString()),
+                        ("material", o.Item.Name)
+                    )
+                )
+            );
+
     /// <summary>Gets the offer whose order for this plot costs least; null when none can be counted.</summary>
     public LimeOfferCost? CheapestForPlot => ForPlot.IsEmpty ? null : ForPlot[0];
 
@@ -32,6 +53,7 @@ public sealed class LimingMaterialComparison : IWorkedResult
         Finding.InOrder(
             Costs
                 .SelectMany(c => c.Order?.Findings ?? [])
+                .Concat(OfStock)
                 .Concat(Costs.Select(c => c.NearSeed).OfType<Finding>())
                 .Concat(
                     Costs
@@ -73,13 +95,17 @@ public sealed class LimingMaterialComparison : IWorkedResult
     public static LimingMaterialComparison For(LimeOrderRequest request, IReadOnlyList<Offer<LimingMaterial>> offers)
     {
         LimeOrderChecks.Check(request);
-        var costs = Guard.NotEmpty(offers).Select(o => new LimeOfferCost(request, o)).ToList();
+        var stock = LimeStock.For(request, Guard.NotEmpty(offers));
+        var toBuy = offers.Where(o => stock.Taken.All(t => t.Offer != o));
+        var costs = toBuy.Select(o => new LimeOfferCost(stock.Rest, o)).ToList();
         return new LimingMaterialComparison
         {
             Rate = request.Rate,
             Area = request.Area,
             Costs = [.. costs.OrderBy(c => c.CostPerEffectiveTon ?? decimal.MaxValue)],
-            ForPlot = [.. costs.Where(c => c.Order is not null).OrderBy(c => c.Order!.Cost)],
+            ForPlot = [.. costs.Where(c => c.Order is { } o && c.Offer.IsEnough(o.Bags)).OrderBy(c => c.Order!.Cost)],
+            TooFew = [.. costs.Where(c => c.Order is { } o && !c.Offer.IsEnough(o.Bags)).Select(c => c.Offer)],
+            FromStock = stock.Taken,
         };
     }
 

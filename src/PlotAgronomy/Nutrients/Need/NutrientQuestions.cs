@@ -61,6 +61,17 @@ internal static class NutrientQuestions
                 )
             );
 
+    /// <summary>Which end of a printed range is meant.</summary>
+    internal static OpenQuestion<ApplicationRate> Range(PlantNutrient nutrient, ApplicationRate low, ApplicationRate high) =>
+        QuestionCatalog.Ask(
+            NutrientCodes.AskRange,
+            [low, high],
+            rate => Amounts.Print(rate, "lb/ac", 1),
+            ("nutrient", PlantNutrients.Names[nutrient]),
+            ("low", Amounts.Print(low, "lb/ac", 1)),
+            ("high", Amounts.Print(high, "lb/ac", 1))
+        );
+
     /// <summary>Whose classes rate the report: the systems that rate anything on it.</summary>
     internal static OpenQuestion<RatingSystem> Ratings(SoilReport report) =>
         QuestionCatalog.Ask(

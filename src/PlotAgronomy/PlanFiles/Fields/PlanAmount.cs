@@ -25,7 +25,7 @@ internal sealed class PlanAmount<T> : PlanText<T>
 
     protected override string Word => "amount";
 
-    protected override string Expected => "an amount with its unit, in quotes";
+    protected override string Expected => $"an amount with its unit ({string.Join(", ", how.Units)}), in quotes";
 
     /// <summary>Whether a text reads back as the very same amount.</summary>
     internal bool CanBeWritten(T value) => how.Candidates(value, Example).Any(text => ReadsBack(text, value, read, how));

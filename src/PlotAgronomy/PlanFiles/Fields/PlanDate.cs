@@ -3,39 +3,101 @@ using System.Text.Json;
 
 namespace PlotAgronomy.PlanFiles;
 
-/// <summary>A day.</summary>
-internal sealed class PlanDate : PlanValue<DateOnly>
+/// <summary>Which day of a month counts where only the month is known.</summary>
+internal enum DayOfMonth
+{
+    /// <summary>None: the day itself is asked.</summary>
+    Asked,
+    First,
+    Last,
+}
+
+/// <summary>A day, as people type it; a month where one of its days counts.</summary>
+internal sealed class PlanDate(DayOfMonth counts = DayOfMonth.Asked) : PlanValue<DateOnly>
 {
     private const string Form = "yyyy-MM-dd";
+    private const string Example = "2026-09-12";
+    private const string MonthExample = "Sep 2026";
 
     /// <summary>Years a typed date may have: others are slips, and months counted from them leave the calendar.</summary>
     private static readonly int FirstYear = (int)PlanLimits.All["first-year"];
     private static readonly int LastYear = (int)PlanLimits.All["last-year"];
 
-    internal override string InWords => "date, such as `2026-09-12`";
+    private string[] Examples => counts == DayOfMonth.Asked ? [Example] : [Example, MonthExample];
+
+    internal override string InWords =>
+        counts switch
+        {
+            DayOfMonth.First => $"date, such as `{Example}`, or a month, such as `{MonthExample}`, whose first day counts",
+            DayOfMonth.Last => $"date, such as `{Example}`, or a month, such as `{MonthExample}`, whose last day counts",
+            _ => $"date, such as `{Example}`",
+        };
 
     internal override void Describe(Utf8JsonWriter schema)
     {
         schema.WriteString("type", "string");
-        schema.WriteString("format", "date");
+        SchemaText.WriteNames(schema, "examples", Examples);
     }
 
     internal override bool TryRead(PlanNode node, PlanPart at, out DateOnly value)
     {
-        var invariant = CultureInfo.InvariantCulture;
-        if (DateOnly.TryParseExact(node.Text, Form, invariant, DateTimeStyles.None, out value) && node.Kind == PlanNodeKind.Text)
+        value = default;
+        if (!TryRead(node, at, out var typed, out bool mayLackYear))
         {
-            if (value.Year >= FirstYear && value.Year <= LastYear)
-            {
-                return true;
-            }
+            return false;
+        }
 
+        string month = typed.ToString();
+        if (mayLackYear)
+        {
+            at.Report(node, $"'{node.Text}' may be a day without its year, or the month {month}: write it such as '{Example}'");
+            return false;
+        }
+
+        if (typed.IsMonth && counts == DayOfMonth.Asked)
+        {
+            at.Report(node, $"'{node.Text}' is a month: which day? Write it such as '{Example}'");
+            return false;
+        }
+
+        value = counts == DayOfMonth.Last ? typed.Last : typed.First;
+        if (typed.IsMonth)
+        {
+            string which = counts == DayOfMonth.Last ? "last" : "first";
+            at.Tell(
+                node,
+                $"'{node.Text}' is a month: its {which} day counts, {value.ToString(Form, CultureInfo.InvariantCulture)}"
+            );
+        }
+
+        return true;
+    }
+
+    /// <summary>The one thing that a text means, in a year that may be meant.</summary>
+    internal static bool TryRead(PlanNode node, PlanPart at, out TypedDate typed, out bool mayLackYear)
+    {
+        typed = default;
+        var meant = TypedDate.In(node.Text, out mayLackYear);
+        if (node.Kind != PlanNodeKind.Text || meant.IsEmpty)
+        {
+            at.Report(node, $"expected a date such as '{Example}' (ISO 8601), found {node.Describe()}");
+            return false;
+        }
+
+        if (meant.Length > 1)
+        {
+            at.Report(node, $"'{node.Text}' may be {string.Join(" or ", meant)}: write the one that is meant");
+            return false;
+        }
+
+        typed = meant[0];
+        if (typed.First.Year < FirstYear || typed.First.Year > LastYear)
+        {
             at.Report(node, $"expected a year from {Text(FirstYear)} to {Text(LastYear)}, found '{node.Text}'");
             return false;
         }
 
-        at.Report(node, $"expected a date such as '2026-09-12' (ISO 8601), found {node.Describe()}");
-        return false;
+        return true;
     }
 
     private static string Text(int year) => year.ToString(CultureInfo.InvariantCulture);

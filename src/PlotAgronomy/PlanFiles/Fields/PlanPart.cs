@@ -26,12 +26,14 @@ internal sealed class PlanPart
     /// <param name="readers">How each of its fields is read.</param>
     /// <param name="around">The object that it stands in; null for the whole file.</param>
     /// <param name="problems">Where mistakes are reported.</param>
+    /// <param name="reading">What the reading may open, and how it took what was typed.</param>
     internal PlanPart(
         PlanNode node,
         IPlanDefinition shape,
         IReadOnlyDictionary<PlanField, Reader> readers,
         PlanPart? around,
-        List<PlanProblem> problems
+        List<PlanProblem> problems,
+        PlanReading? reading = null
     )
     {
         this.node = node;
@@ -39,6 +41,7 @@ internal sealed class PlanPart
         this.readers = readers;
         this.around = around;
         Problems = problems;
+        Reading = reading ?? around?.Reading;
         around?.parts.Add(node, this);
     }
 
@@ -46,6 +49,9 @@ internal sealed class PlanPart
     internal delegate object? Reader(PlanNode node, PlanPart at);
 
     internal List<PlanProblem> Problems { get; }
+
+    /// <summary>What the reading may open, and how it took what was typed; null where nothing is asked of that.</summary>
+    internal PlanReading? Reading { get; }
 
     /// <summary>The object that this one stands in.</summary>
     internal PlanPart Around => around ?? this;
@@ -113,6 +119,12 @@ internal sealed class PlanPart
         Report(node.Find(field.Name) ?? node, text);
         return new UnreadException();
     }
+
+    /// <summary>Tells how something was taken that may be typed in more than one way; it is no mistake.</summary>
+    internal void Tell(PlanNode place, string taken) => Reading?.Taken.Add(place.Problem(taken));
+
+    /// <inheritdoc cref="Tell(PlanNode, string)"/>
+    internal void Tell(PlanField field, string taken) => Tell(node.Find(field.Name) ?? node, taken);
 
     /// <summary>Reports a mistake in one item of a list.</summary>
     internal void ReportItem(PlanField list, int item, string text)

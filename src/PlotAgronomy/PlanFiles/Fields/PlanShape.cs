@@ -105,7 +105,13 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
         TryRead(node, at, at.Problems, out value);
 
     /// <summary>Reads the outermost object of a file.</summary>
-    internal bool TryRead(PlanNode node, PlanPart? around, List<PlanProblem> problems, [MaybeNullWhen(false)] out TRead value)
+    internal bool TryRead(
+        PlanNode node,
+        PlanPart? around,
+        List<PlanProblem> problems,
+        [MaybeNullWhen(false)] out TRead value,
+        PlanReading? reading = null
+    )
     {
         value = default;
         if (node.Kind != PlanNodeKind.Object)
@@ -114,12 +120,12 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
             return false;
         }
 
-        return Part(node, around, problems).TryBuild(build!, out value);
+        return Part(node, around, problems, reading).TryBuild(build!, out value);
     }
 
     /// <summary>An object of a file, to be read as this.</summary>
-    internal PlanPart Part(PlanNode node, PlanPart? around, List<PlanProblem> problems) =>
-        new(node, this, readers, around, problems);
+    internal PlanPart Part(PlanNode node, PlanPart? around, List<PlanProblem> problems, PlanReading? reading = null) =>
+        new(node, this, readers, around, problems, reading);
 
     internal override PlanNode Write(TWrite value, string path, List<PlanProblem> refusals)
     {

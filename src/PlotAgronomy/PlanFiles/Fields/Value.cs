@@ -9,9 +9,14 @@ internal static class Value
 {
     internal static PlanValue<DateOnly> Date { get; } = new PlanDate();
 
-    /// <summary>A month, written as its first day.</summary>
-    internal static PlanValue<TestMonth> Month { get; } =
-        Date.As(d => TestMonth.FromYearAndMonth(d.Year, d.Month), m => new DateOnly(m.Year, m.Month, 1));
+    /// <summary>A day, or a month whose first day counts: what lies back counts as long ago as it may be.</summary>
+    internal static PlanValue<DateOnly> Since { get; } = new PlanDate(DayOfMonth.First);
+
+    /// <summary>A day, or a month whose last day counts: what is to come may come as late.</summary>
+    internal static PlanValue<DateOnly> By { get; } = new PlanDate(DayOfMonth.Last);
+
+    /// <summary>The month of a germination test.</summary>
+    internal static PlanValue<TestMonth> Month { get; } = new PlanMonth();
 
     internal static PlanValue<bool> Flag { get; } = new PlanFlag();
 

@@ -14,18 +14,27 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
             p.Printed!.Crop == PrintedAdvice.UnnamedCrop ? null : p.Printed.Crop
         );
         var lime = Optional("lime", Lime(laboratory), "Lime.", p => p.Printed!.Lime is null ? null : p);
-        var nitrogen = Optional("nitrogen", Rate("40 lb/ac"), "Nitrogen, N.", p => p.Printed!.Nitrogen);
-        var phosphate = Optional("phosphate", Rate("60 lb/ac"), "Phosphate, P2O5.", p => p.Printed!.Phosphate);
-        var potash = Optional("potash", Rate("1.5 lb/1000 ft2"), "Potash, K2O.", p => p.Printed!.Potash);
+        var nitrogen = Optional("nitrogen", new PlanRateRange("40 lb/ac"), "Nitrogen, N.", p =>
+            RateRange.Of(p.Printed!.Nitrogen, p.Printed.NitrogenUpTo)
+        );
+        var phosphate = Optional("phosphate", new PlanRateRange("60 lb/ac"), "Phosphate, P2O5.", p =>
+            RateRange.Of(p.Printed!.Phosphate, p.Printed.PhosphateUpTo)
+        );
+        var potash = Optional("potash", new PlanRateRange("1.5 lb/1000 ft2"), "Potash, K2O.", p =>
+            RateRange.Of(p.Printed!.Potash, p.Printed.PotashUpTo)
+        );
 
         ReadAs(at =>
             new()
             {
                 Crop = at.Find(crop) ?? PrintedAdvice.UnnamedCrop,
                 Lime = at.Find(lime),
-                Nitrogen = at.Maybe(nitrogen),
-                Phosphate = at.Maybe(phosphate),
-                Potash = at.Maybe(potash),
+                Nitrogen = at.Maybe(nitrogen)?.Low,
+                NitrogenUpTo = at.Maybe(nitrogen)?.High,
+                Phosphate = at.Maybe(phosphate)?.Low,
+                PhosphateUpTo = at.Maybe(phosphate)?.High,
+                Potash = at.Maybe(potash)?.Low,
+                PotashUpTo = at.Maybe(potash)?.High,
             }
         );
     }

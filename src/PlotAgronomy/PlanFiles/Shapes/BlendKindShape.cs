@@ -26,7 +26,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             k => k.AsRate ? null : k.Planned.Share.ShareOfFullStand,
             PlanNeed.OneOf
         );
-        var above0 = Rate("12 lb/ac", mayBeZero: false);
+        var above0 = new PlanSeedRate(kind, "12 lb/ac");
         var rate = Optional("rate", above0, "Seeding rate.", k => k.AsRate ? k.LivingRate : null, PlanNeed.OneOf);
         var rateIs = Optional(
             "rateIs",

@@ -11,7 +11,7 @@ internal sealed class EarlierLimeShape : PlanShape<EarlierLime, PlotPlan>
         : base("earlierLime", "Lime spread before this sample was taken.")
     {
         var rate = Required("rate", Rate("1 ton/ac"), "Rate spread.", p => p.EarlierLime!.Rate);
-        var spread = Required("spread", Date, "Day it was spread.", p => p.ReportOrNone.SampledOn?.AddDays(-Days(p)));
+        var spread = Required("spread", Since, "Day it was spread.", p => p.ReportOrNone.SampledOn?.AddDays(-Days(p)));
         Unsaid("earlier lime whose age is no whole number of days", p => Months(Days(p)) != p.EarlierLime!.Months);
 
         ReadAs(at =>

@@ -25,8 +25,12 @@ internal sealed class FertilizerShape : OfferShape<FertilizerProduct>
         Extra("sulfur", "4 %", "Guaranteed S.", PlantNutrient.Sulfur);
         Extra("magnesium", "11 %", "Guaranteed Mg.", PlantNutrient.Magnesium);
         Extra("boron", "0.5 %", "Guaranteed B.", PlantNutrient.Boron);
+        const string Weighs = "Density of a liquid, from its label; needed where the package is a volume.";
+        var density = Optional("density", Density("11.1 lb/gal"), Weighs, o => o.Item.LiquidDensity);
         Packed("50 lb");
-        Unsaid("the density of a liquid", o => o.Item.LiquidDensity is not null);
+        Unsaid("a jug weighed by another density than its liquid's", o =>
+            o.Package.Volume is not null && o.Package.Density is { } jug && !IsDensityOf(o.Item, jug)
+        );
 
         ReadAs(at =>
         {
@@ -39,8 +43,26 @@ internal sealed class FertilizerShape : OfferShape<FertilizerProduct>
                 }
             }
 
-            return InBags(at, at.Try(name, () => FertilizerProduct.Create(at.Get(name), whole, at.Maybe(substance))));
+            if (at.Has(density) && at.Maybe(density) is null)
+            {
+                throw PlanPart.Unread();
+            }
+
+            var product = at.Try(name, () =>
+                at.Maybe(density) is { } heavy
+                    ? FertilizerProduct.Liquid(at.Get(name), whole, heavy, at.Maybe(substance))
+                    : FertilizerProduct.Create(at.Get(name), whole, at.Maybe(substance))
+            );
+            return VolumeOf(at) is not { } jug ? InBags(at, product)
+                : product.LiquidDensity is { } known ? InJugs(at, product, known, jug)
+                : throw AskDensity(at, density);
         });
+    }
+
+    private static bool IsDensityOf(FertilizerProduct product, UnitsNet.Density density)
+    {
+        double ofJug = density.PoundsPerCubicFoot;
+        return product.LiquidDensity is { } own && own.PoundsPerCubicFoot.Equals(ofJug);
     }
 
     private void Extra(string name, string example, string meaning, PlantNutrient nutrient)

@@ -11,7 +11,9 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
     {
         var name = Required("name", Text("ground dolomite"), "Name.", o => o.Item.Name);
         var form = Required("form", Choice(LimingWords.Forms), "Form.", o => o.Item.Form);
-        var cce = Required("cce", NumberTo<double>("cce-high"), "Calcium carbonate equivalent, percent.", o => o.Item.CcePercent);
+        const string Equivalent =
+            "Calcium carbonate equivalent, percent; may be left out where the label states figures of its own.";
+        var cce = Optional("cce", NumberTo<double>("cce-high"), Equivalent, o => o.Item.CcePercent);
         var moisture = Optional("moisture", Percent("3 %"), "Moisture.", o => Unless0(o.Item.Moisture));
         var magnesium = Optional("magnesium", Percent("10 %"), "Magnesium, Mg.", o => o.Item.Magnesium);
         var sieves = Optional("sieves", List(Sieve()), "Fineness.", o => o.Item.Sieves?.Passing);
@@ -28,18 +30,33 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
             o => o.Item.StatedFigures.Select(f => f.PoundsEqualToOneTon).FirstOrDefault(p => p is not null)
         );
         Packed("40 lb");
-        Unsaid("a material of unknown calcium carbonate equivalent", o => o.Item.CcePercent is null);
+        Unsaid("a material without calcium carbonate equivalent and figures of its label", o =>
+            o.Item is { CcePercent: null, StatedFigures.IsEmpty: true }
+        );
         Unsaid("pure carbonate, which the others are measured by", o => o.Item.IsPureCarbonate);
 
         ReadAs(at =>
         {
             var passing = at.All(sieves);
             var fineness = passing.IsEmpty ? null : at.Try(sieves, () => SieveAnalysis.FromFractions(passing.AsSpan()));
-            var material = at.Try(cce, () =>
+            if (!at.Has(cce) && !at.Has(figures) && !at.Has(pounds))
+            {
+                throw at.Report(
+                    name,
+                    $"what does the label of '{at.Get(name)}' state? It needs '{cce.Name}', '{figures.Name}' or '{pounds.Name}'"
+                );
+            }
+
+            if (at.Has(cce) && at.Maybe(cce) is null)
+            {
+                throw PlanPart.Unread();
+            }
+
+            var material = at.Try(at.Has(cce) ? cce : name, () =>
                 LimingMaterial.FromAnalysis(
                     at.Get(name),
                     at.Get(form),
-                    at.Get(cce),
+                    at.Maybe(cce),
                     fineness,
                     at.Find(moisture),
                     at.Maybe(magnesium)
@@ -69,8 +86,8 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
         var shape = new PlanShape<LimeFigure>("limeLabelFigure", "What a label or dealer states in one state's terms.");
         var indices = Choice(LimeIndex.Everything, i => i.Id);
         var index = shape.Required("index", indices, "Index it is stated in.", f => f.Index);
-        const string Unit = "Figure: lb/ton for ENP, ECCE and ENM, percent for the others.";
-        var value = shape.Required("value", NumberTo<double>("label-figure-high"), Unit, f => f.Value);
+        const string Unit = "Figure as the label prints it: lb/ton for ENP, ECCE and ENM, percent for the others.";
+        var value = shape.Required("value", new PlanLimeFigure(index), Unit, f => f.Value);
         shape.ReadAs(at => at.Try(value, () => LimeFigure.FromValue(at.Get(index), at.Get(value))));
         return shape;
     }

@@ -13,12 +13,23 @@ internal sealed class PlotShape : PlanShape<Plot>
 {
     private readonly PlanField<ImmutableArray<GeoPoint>> outline;
     private readonly PlanField<PlotArea> sides;
+    private readonly PlanField<string> file;
 
-    internal PlotShape()
+    /// <param name="pace">Field of the plan: the owner's own pace.</param>
+    internal PlotShape(PlanField<PaceCalibration> pace)
         : base("plot", "The plot of land.")
     {
         var name = Required("name", Text("Hollow field"), "Name of the plot.", p => p.Name);
-        sides = Optional("sides", new SidesShape(), "Measured sides.", p => Sided(p.Measured), PlanNeed.OneOf);
+        var measured = new SidesShape(pace);
+        sides = Optional("sides", measured, "Measured sides.", p => Sided(p.Measured), PlanNeed.OneOf);
+        const string Together = "Pieces added and taken off; how they lie to each other is not known, so there is no pass plan.";
+        var pieces = Optional(
+            "pieces",
+            List(new PieceShape(measured), fewest: 1),
+            Together,
+            p => p.Measured.Pieces is { IsEmpty: false } put ? put : null,
+            PlanNeed.OneOf
+        );
         var fix = new PlanPair().As(
             c => GeoPoint.FromDegrees(c.Latitude, c.Longitude),
             p => (p.LatitudeDegrees, p.LongitudeDegrees)
@@ -30,6 +41,9 @@ internal sealed class PlotShape : PlanShape<Plot>
             p => p.Measured.Sides is null && p.Measured.Outline is { Origin: not null } walked ? walked.Fixes : null,
             PlanNeed.OneOf
         );
+        const string ByName =
+            "Name of a file with the walked outline (GPX, GeoJSON, or latitude and longitude), beside the plan.";
+        file = Optional("outlineFile", Text("hollow-field.gpx"), ByName, _ => null, PlanNeed.OneOf);
         var area = Optional(
             "area",
             Area("0.62 ac"),
@@ -41,10 +55,14 @@ internal sealed class PlotShape : PlanShape<Plot>
         Unsaid("dry or thin ground", p => p.IsDryOrThin);
         Unsaid("water near the plot", p => p.IsNearWater is not null);
         Unsaid("an area corrected or compared after it was measured", p => p.Measured.IsAltered);
-        Unsaid("an error of the area", p => p.Measured.RelativeError is not null);
+        Unsaid("an error of the area", p =>
+            p.Measured is { RelativeError: not null } and ({ IsPutTogether: false } or { IsAltered: true })
+        );
+        Unsaid("an error of a taped side", p => p.Measured.Measured.Any(l => l.HasError && !l.IsPaced));
         Unsaid("an outline in feet", p => p.Measured.Method == AreaMethod.MapOutline);
-        Unsaid("paced sides", p => p.Measured.Method == AreaMethod.Paces);
-        Unsaid("sides of another form than its four", p => p.Measured is { Method: AreaMethod.Sides, Sides: null });
+        Unsaid("sides of another form than its own", p =>
+            p.Measured is { Method: AreaMethod.Sides or AreaMethod.Paces, IsPutTogether: false }
+        );
 
         var places = Choice(Place.All, p => p.Name);
         var place = Optional("place", places, "State or province the plot lies in.", p => p.Place);
@@ -59,8 +77,8 @@ internal sealed class PlotShape : PlanShape<Plot>
 
         var standing = new PlanGroup<Plot>("standsNow", "What grows on the plot today.");
         var cover = standing.Required("cover", Hyphened<GroundCover>(), "Kind of cover.", p => p.Cover);
-        const string ByName = "Kind that stands there, by common name.";
-        var coverKind = standing.Optional("kind", Kind("winter rye"), ByName, p => p.CoverKind);
+        const string Stands = "Kind that stands there, by common name.";
+        var coverKind = standing.Optional("kind", Kind("winter rye"), Stands, p => p.CoverKind);
         var coverShare = standing.Optional(
             "shareOfFullStand",
             Number(0.0, 1),
@@ -85,6 +103,8 @@ internal sealed class PlotShape : PlanShape<Plot>
                 Name = at.Get(name),
                 Measured =
                     at.Has(sides) ? at.Get(sides)
+                    : at.Has(pieces) ? PutTogether(at, pieces)
+                    : at.Has(file) ? PlotArea.FromOutline(PlanOutlineFile.Read(at, file, at.Find(name)))
                     : at.Has(outline) ? at.Try(outline, () => PlotArea.FromOutline(PlotOutline.FromFixes(at.Get(outline))))
                     : at.Try(area, () => PlotArea.Stated(at.Get(area))),
                 Place = at.Find(place),
@@ -123,9 +143,12 @@ internal sealed class PlotShape : PlanShape<Plot>
         }
         else
         {
-            at.Report(sides, $"{around}; is a unit wrong?");
+            at.Report(at.Has(file) ? file : sides, $"{around}; is a unit wrong?");
         }
     }
+
+    private static PlotArea PutTogether(PlanPart at, PlanField<ImmutableArray<(bool IsAdded, PlotArea Piece)>> pieces) =>
+        at.IsWhole(pieces) ? at.Try(pieces, () => PlotArea.FromPieces(at.Get(pieces))) : throw PlanPart.Unread();
 
     private static double Middle(IEnumerable<double> values)
     {

@@ -16,7 +16,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
             "Laboratory; chooses the methods where none is named.",
             p => p.ReportOrNone.Laboratory == SoilReport.UnnamedLaboratory ? null : p.ReportOrNone.Laboratory
         );
-        var sampled = Optional("sampled", Date, "Day of sampling.", p => p.ReportOrNone.SampledOn);
+        var sampled = Optional("sampled", Since, "Day of sampling.", p => p.ReportOrNone.SampledOn);
         var depth = Optional("depth", Length("6 in").As(l => SampledLayer.Checked(l), d => d), "Depth of sampling.", p =>
             p.ReportOrNone.SampledDepth
         );
@@ -141,7 +141,8 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         ]);
         const string AsPrinted = "What was measured, in the form that was printed.";
         var analyte = shape.Required("analyte", analytes, AsPrinted, r => (r.Analyte, r.Form));
-        var value = shape.Required("value", NumberTo<double>("reading-high"), "Value as printed.", r => r.PrintedValue);
+        var printed = new PlanMeasured("reading-high");
+        var value = shape.Required("value", printed, "Value as printed.", r => (r.PrintedValue, r.IsUpperLimit));
         var units = Choice(SoilWords.Units, never: SoilTestUnit.DecisiemensPerMeter);
         var unit = shape.Required("unit", units, "Unit as printed.", r => r.Unit);
         Extractant[] never = [Extractant.HydrochloricAcid, Extractant.PotassiumChloride, Extractant.SaturatedPaste];
@@ -150,8 +151,13 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         shape.ReadAs(at =>
         {
             var (measured, form) = at.Get(analyte);
+            var (number, isUpperLimit) = at.Get(value);
+            var solution = at.Maybe(extractant) ?? Extractant.NotStated;
             return at.Try(value, () =>
-                SoilReading.FromPrinted(measured, at.Get(value), at.Get(unit), at.Maybe(extractant) ?? Extractant.NotStated, form)
+                SoilReading.FromPrinted(measured, number, at.Get(unit), solution, form) with
+                {
+                    IsUpperLimit = isUpperLimit,
+                }
             );
         });
         return shape;

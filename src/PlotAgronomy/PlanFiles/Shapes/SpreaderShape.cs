@@ -1,3 +1,4 @@
+using PlotAgronomy.Land;
 using UnitsNet;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -6,19 +7,30 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>The spreader and its weighed runs.</summary>
 internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
 {
-    internal SpreaderShape()
+    /// <param name="pace">Field of the plan: the owner's own pace.</param>
+    internal SpreaderShape(PlanField<PaceCalibration> pace)
         : base("spreader", "The spreader.")
     {
         var name = Required("name", Text("shoulder spreader"), "Name.", s => s.Name);
         Swath = Required("swath", Length("14 ft"), "Width that one pass covers evenly.", s => s.Swath);
-        var hopper = Optional("hopper", Volume("3 gal"), "Hopper volume.", s => s.Hopper);
-        var runs = Optional("measuredRuns", List(Run()), "Weighed runs, if there are any.", s => s.Runs);
+        const string Holds = "What the hopper holds: a volume, or the weight that its label states.";
+        var hopper = Optional("hopper", new PlanPackage("25 lb"), Holds, s =>
+            s.Hopper is null && s.HopperWeight is null
+                ? null
+                : new PackageSize(s.Hopper is null ? s.HopperWeight : null, s.Hopper)
+        );
+        const string Of = "Kind of seed that a weight of the hopper is stated for; asked for where it is left out.";
+        var hopperOf = Optional("hopperOf", Kind("winter rye"), Of, s => s.Hopper is null ? s.HopperWeightOf : null);
+        Unsaid("a hopper given by volume and by weight", s => s is { Hopper: not null, HopperWeight: not null });
+        var runs = Optional("measuredRuns", List(Run(pace)), "Weighed runs, if there are any.", s => s.Runs);
         ReadAs(at =>
             new()
             {
                 Name = at.Get(name),
                 Swath = at.Get(Swath),
-                Hopper = at.Maybe(hopper),
+                Hopper = at.Maybe(hopper)?.Volume,
+                HopperWeight = at.Maybe(hopper)?.Weight,
+                HopperWeightOf = at.Find(hopperOf),
                 Runs = at.All(runs),
             }
         );
@@ -26,7 +38,7 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
 
     internal PlanField<Length> Swath { get; }
 
-    private static PlanShape<SpreaderRun> Run()
+    private static PlanShape<SpreaderRun> Run(PlanField<PaceCalibration> pace)
     {
         var shape = new PlanShape<SpreaderRun>("measuredRun", "A weighed run with this spreader.");
         var kind = shape.Required("kind", Kind("oats"), "Seed kind that was run, by common name.", r => r.Kind);
@@ -34,8 +46,9 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
             r.Gate
         );
         var weighed = shape.Required("weighed", Mass("2.1 lb"), "Weight that came out.", r => r.Weighed);
-        var distance = shape.Required("distance", Length("200 ft"), "Distance walked.", r => r.Distance);
-        var time = shape.Required("time", Time("45 s"), "Time taken.", r => r.Time);
+        var walked = new PlanWalked("200 ft", pace).As(l => l.ToLength(), MeasuredLength.FromLength);
+        var distance = shape.Required("distance", walked, "Distance walked.", r => r.Distance);
+        var time = shape.Optional("time", Time("45 s"), "Time taken; without it the run tells no flow.", r => r.Time);
         shape.ReadAs(at =>
             new()
             {
@@ -43,7 +56,7 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
                 Gate = at.Get(gate),
                 Weighed = at.Get(weighed),
                 Distance = at.Get(distance),
-                Time = at.Get(time),
+                Time = at.Maybe(time),
             }
         );
         return shape;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Land;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 using static PlotAgronomy.PlanFiles.Value;
@@ -22,11 +23,16 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         var currency = Optional("currency", money, OfPrices, p => p.Currency == Currency.Unnamed ? null : p.Currency);
         var planting = Optional("plantingDate", Date, "Day of planting; left out while it is not set.", p => p.PlantingDate);
         const string LimeDay = "Day the lime is spread; without it the pH on planting day stays open.";
-        var limed = Optional("limeDate", Date, LimeDay, p => p.LimeDate);
+        var limed = Optional("limeDate", By, LimeDay, p => p.LimeDate);
         const string Worked = "Depth to which the ground is worked and lime mixed in.";
         var tillage = Optional("tillageDepth", Length("5 in"), Worked, p => p.TillageDepth);
         var method = Optional("method", Hyphened<PlantingMethod>(), HowPlanted, p => p.Method);
-        var plotShape = new PlotShape();
+        const string OwnPace = "The owner's own pace, by which lengths may be counted in paces; never assumed.";
+        var pace = Optional("pace", Text<PaceCalibration>("100 ft in 40 paces", PaceText.TryRead, PaceText.Print), OwnPace, p =>
+            p.Pace
+        );
+        Unsaid("paces of another length than the plan's own", HasOtherPaces);
+        var plotShape = new PlotShape(pace);
         var plot = Required("plot", plotShape, "The plot.", p => p.Plot);
         var reportShape = new SoilReportShape();
         const string Printed = "What is printed on the laboratory's report, readings or recommendation; left out without one.";
@@ -73,7 +79,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
 
         var season = Optional("season", new SeasonShape(), "What is known of place, frost and weeds.", p => p.Season);
 
-        var spreaderShape = new SpreaderShape();
+        var spreaderShape = new SpreaderShape(pace);
         var spreader = Optional("spreader", spreaderShape, "The spreader.", p => p.Spreader);
 
         ReadAs(at =>
@@ -116,6 +122,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 LimeDate = at.Maybe(limed),
                 TillageDepth = at.Maybe(tillage),
                 Method = at.Maybe(method),
+                Pace = at.Find(pace),
                 Plot = at.Get(plot),
                 Report = at.Find(report),
                 HomePh = at.Find(homePh),
@@ -136,6 +143,11 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
             return reported?.Find(reportShape.Facts)?.Invoke(plan) ?? plan;
         });
     }
+
+    private static bool HasOtherPaces(PlotPlan plan) =>
+        plan.Plot.Measured.Measured.Any(l =>
+            l.IsPaced && (l.Walked is not var (steps, _) || plan.Pace?.Measure(StepCount.FromSingleSteps(steps)) != l)
+        );
 
     internal static WholePlan Shape { get; } = new();
 

@@ -74,6 +74,11 @@ internal static class LimeRemarks
             yield return FindingCatalog.Create(PlanningCodes.TillageUnused, ("depth", Amounts.Print(depth, "in", 1)));
         }
 
+        foreach (var there in offers?.OfStock ?? [])
+        {
+            yield return there;
+        }
+
         foreach (var near in offers?.Costs.Select(c => c.NearSeed).OfType<Finding>() ?? [])
         {
             yield return near;
@@ -88,7 +93,7 @@ internal static class LimeRemarks
             );
         }
 
-        if (offer is null)
+        if (offer is null && offers?.TooFew.IsEmpty != false)
         {
             yield return plan.LimeOffers.IsEmpty
                 ? FindingCatalog.Create(PlanningCodes.NoLimeOffered)

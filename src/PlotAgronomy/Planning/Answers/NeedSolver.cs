@@ -33,8 +33,8 @@ internal static class NeedSolver
                 : AnswerState.Given,
             true,
             need,
-            () => [.. questions.All],
-            () => questions.Cases(NeedOf),
+            () => [.. questions.All, .. PrintedRanges.Questions(plan)],
+            () => [.. questions.Cases(NeedOf), .. PrintedRanges.Cases(plan, meant => NeedOf(meant, kinds))],
             () => [.. need.Findings, .. FindingsFor(plan)]
         );
     }
@@ -46,6 +46,7 @@ internal static class NeedSolver
     /// <summary>A credit whose legume the plot does not name is not taken, and said.</summary>
     internal static IEnumerable<Finding> FindingsFor(PlotPlan plan) =>
         CreditFindings(plan)
+            .Concat(PrintedRanges.Findings(plan))
             .Concat(
                 UnjudgedReadings.Of(
                     plan.ReportOrNone,

@@ -25,6 +25,7 @@ internal static class PlanFindings
         var spreading = spread.OrNull();
         IWorkedResult?[] results =
         [
+            plan.Pace,
             plan.Plot.Measured,
             need,
             lime.Target,
@@ -56,7 +57,11 @@ internal static class PlanFindings
                         .Concat(spread.Findings)
                         .Concat(bought.Findings)
                         .Concat(NeedSolver.FindingsFor(plan))
-                        .Concat((seed?.Kinds ?? []).SelectMany(s => OfLot(s, plan.SowingMethod!.Value).Concat(OfTest(s))))
+                        .Concat(
+                            (seed?.Kinds ?? []).SelectMany(s =>
+                                OfLot(s, plan.SowingMethod!.Value).Concat(OfTest(s)).Concat(s.OfStock)
+                            )
+                        )
                 )
                 .ToList()
         );

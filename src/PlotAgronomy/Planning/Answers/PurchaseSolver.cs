@@ -43,7 +43,7 @@ internal static class PurchaseSolver
             true,
             fertilizer,
             () => [.. isNotKnown ? asked.Questions : [], .. fertilizer.Questions],
-            null,
+            () => [.. asked.Cases.SelectMany(end => AtEnd(plan, end))],
             () => [.. FindingsFor(plan, fertilizer), .. sets.Findings()]
         );
     }
@@ -58,6 +58,12 @@ internal static class PurchaseSolver
         };
         return asked.State == AnswerState.Open ? Answers.OpenButFor(nothing, () => asked.Questions) : Answers.NoneNeeded(nothing);
     }
+
+    /// <summary>What would be bought at one end of a printed range; nothing for other cases.</summary>
+    private static IEnumerable<AnswerCase<FertilizerAnswer>> AtEnd(PlotPlan plan, AnswerCase<PlotNeed> end) =>
+        end.TryGetAssumed<ApplicationRate>(out var meant)
+            ? [new(end.Question, meant, end.Assumption, Solve(plan, Answers.Given(end.Value), waits: false).Told)]
+            : [];
 
     /// <summary>The nitrogen that is bought; null while that is open.</summary>
     internal static ApplicationRate? Nitrogen(Answer<FertilizerAnswer> fertilizer) =>

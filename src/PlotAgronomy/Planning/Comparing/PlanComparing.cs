@@ -116,6 +116,15 @@ public static class PlanComparing
             };
     }
 
+    /// <summary>Counts how much ground what is there will do, what runs out first, and what is short for the plot.</summary>
+    /// <param name="plan">Plan whose offers say how much there is (<see cref="Offer{T}.Available"/>).</param>
+    /// <returns>The answer; not needed where no offer says so, open where seed cannot be weighed.</returns>
+    public static Answer<UseUp> UseUp(this PlotPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Planning.UseUp.For(plan);
+    }
+
     private static SeedLotComparison Ranked(PlotPlan plan, CropKind kind)
     {
         double share = plan.Kinds.FirstOrDefault(k => k.Kind.Id == kind.Id)?.Share.ShareOfFullStand ?? 1;

@@ -76,7 +76,7 @@ internal static class PlannedWalks
         SpreadingSolver.Ground(answers.Plan)?.Spacing ?? spreader.Swath;
 
     private static Mass? Filling(PlannedSpreader spreader, Density? lightest) =>
-        spreader.Hopper is { } hopper && lightest is { } density ? MeasuredBucket.FromVolume(hopper, density).Holds : null;
+        spreader.HopperVolume is { } hopper && lightest is { } density ? MeasuredBucket.FromVolume(hopper, density).Holds : null;
 
     /// <summary>How light the seed of a pass may lie, each kind by itself; null where a kind's bushel weight is not
     /// known.</summary>

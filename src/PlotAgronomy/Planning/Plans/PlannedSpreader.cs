@@ -34,6 +34,38 @@ public sealed record PlannedSpreader
         init => field = value is { } hopper ? Guard.Positive(hopper, nameof(Hopper)) : null;
     }
 
+    /// <summary>Gets the weight that the hopper holds of some material, as its label says; null when it says a volume or
+    /// nothing.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
+    public Mass? HopperWeight
+    {
+        get;
+        init => field = value is { } weight ? Guard.Positive(weight, nameof(HopperWeight)) : null;
+    }
+
+    /// <summary>Gets the kind of seed that <see cref="HopperWeight"/> is stated for; null when the label does not say.</summary>
+    public CropKind? HopperWeightOf { get; init; }
+
+    /// <summary>What the hopper holds at least: its volume, else its weight by the heaviest bulk density of what that is stated
+    /// for; null where neither is known.</summary>
+    internal Volume? HopperVolume
+    {
+        get
+        {
+            if (Hopper is not null || HopperWeight is not { } weight || HopperWeightOf?.BushelWeight is not { } bushel)
+            {
+                return Hopper;
+            }
+
+            double pounds = weight.Pounds,
+                poundsPerCubicFoot = bushel.High.PoundsPerCubicFoot;
+            return Volume.FromCubicFeet(pounds / poundsPerCubicFoot);
+        }
+    }
+
+    /// <summary>Whether the label gives a weight that cannot be turned into a volume.</summary>
+    internal bool IsHopperOpen => HopperWeight is not null && HopperVolume is null;
+
     /// <summary>Gets the weighed runs.</summary>
     /// <value>None unless stated.</value>
     /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Land;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
@@ -74,6 +75,9 @@ public sealed record PlotPlan
         get;
         init => field = Guard.NotNull(value, nameof(Currency));
     } = Currency.Unnamed;
+
+    /// <summary>Gets the owner's own pace, by which sides were paced; null when nothing was.</summary>
+    public PaceCalibration? Pace { get; init; }
 
     /// <summary>Gets the day the lime is spread; null leaves the pH on planting day open.</summary>
     public DateOnly? LimeDate { get; init; }

@@ -23,14 +23,43 @@ public sealed record PrintedAdvice
     /// <summary>Gets the rate of lime, or null when none was printed.</summary>
     public PrintedLimeRate? Lime { get; init; }
 
-    /// <summary>Gets the rate of nitrogen, or null when none was printed.</summary>
+    /// <summary>Gets the rate of nitrogen, of a printed range its lower end; null when none was printed.</summary>
     public ApplicationRate? Nitrogen { get; init; }
 
-    /// <summary>Gets the rate of phosphate, or null when none was printed.</summary>
+    /// <summary>Gets the upper end where the rate of nitrogen was printed as a range; else null.</summary>
+    public ApplicationRate? NitrogenUpTo { get; init; }
+
+    /// <summary>Gets the rate of phosphate, of a printed range its lower end; null when none was printed.</summary>
     public ApplicationRate? Phosphate { get; init; }
 
-    /// <summary>Gets the rate of potash, or null when none was printed.</summary>
+    /// <summary>Gets the upper end where the rate of phosphate was printed as a range; else null.</summary>
+    public ApplicationRate? PhosphateUpTo { get; init; }
+
+    /// <summary>Gets the rate of potash, of a printed range its lower end; null when none was printed.</summary>
     public ApplicationRate? Potash { get; init; }
+
+    /// <summary>Gets the upper end where the rate of potash was printed as a range; else null.</summary>
+    public ApplicationRate? PotashUpTo { get; init; }
+
+    /// <summary>The rates that are printed as ranges.</summary>
+    internal IEnumerable<(PlantNutrient Nutrient, ApplicationRate Low, ApplicationRate High)> Ranges =>
+        from printed in new[]
+        {
+            (PlantNutrient.Nitrogen, Nitrogen, NitrogenUpTo),
+            (PlantNutrient.Phosphate, Phosphate, PhosphateUpTo),
+            (PlantNutrient.Potash, Potash, PotashUpTo),
+        }
+        where printed is { Item2: not null, Item3: not null }
+        select (printed.Item1, printed.Item2!.Value, printed.Item3!.Value);
+
+    /// <summary>The same with one rate where a range was printed.</summary>
+    internal PrintedAdvice If(PlantNutrient nutrient, ApplicationRate meant) =>
+        nutrient switch
+        {
+            PlantNutrient.Nitrogen => this with { Nitrogen = meant, NitrogenUpTo = null },
+            PlantNutrient.Phosphate => this with { Phosphate = meant, PhosphateUpTo = null },
+            _ => this with { Potash = meant, PotashUpTo = null },
+        };
 
     /// <summary>Whether this is the very same advice.</summary>
     /// <param name="other">Other advice.</param>

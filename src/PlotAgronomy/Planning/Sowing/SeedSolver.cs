@@ -35,6 +35,11 @@ internal static class SeedSolver
             return Answers.Open(() => missing, () => Cases(missing, nitrogen, sown, plan));
         }
 
+        if (plan.Kinds.Where(k => k.Offer.Item.IsUntagged).ToList() is { Count: > 0 } untagged)
+        {
+            return UntaggedSeed.Cases(plan, untagged, tested => Solve(tested, BlendOf(tested), nitrogen, sown));
+        }
+
         var standing = Standing(plan);
         var batch = blend.WeighFor(sown);
         var seed = new SeedAnswer(
@@ -93,13 +98,16 @@ internal static class SeedSolver
         var part = blend.PartOf(kind.Kind);
         var bulk = kind.Offer.Item.BulkRate(part.LiveRate);
         var weight = bulk.Bulk.Over(sown);
+        var lots = SownLot.For(plan, kind, lot => lot.BulkRate(part.LiveRate).Bulk.Over(sown).ToMass(), out double missing);
         return new SownKind(plan, sown)
         {
             Planned = kind,
             Part = part,
             Bulk = bulk,
             Weight = weight,
-            Packages = kind.Offer.Package.CountFor(weight.ToMass()),
+            Packages = lots[0].Packages,
+            FromOthers = lots[1..],
+            Missing = Fraction.FromValue(Math.Clamp(missing, 0, 1)),
         };
     }
 

@@ -36,9 +36,41 @@ public sealed class SownKind
     /// <summary>Gets the whole packages to buy.</summary>
     public required int? Packages { get; init; }
 
+    /// <summary>Gets the lots that give the rest where there is too little of the planned one; none where that is
+    /// enough.</summary>
+    public ImmutableArray<SownLot> FromOthers { get; init; } = [];
+
+    /// <summary>Gets the part of the seed that no lot on offer has; zero where there is enough.</summary>
+    public Fraction Missing { get; init; }
+
     /// <summary>Gets the price of the packages, in the plan's currency.</summary>
-    public decimal Cost =>
+    public decimal Cost => OfPlannedLot + FromOthers.Sum(l => l.Cost);
+
+    /// <summary>The price of what is taken of the planned lot alone.</summary>
+    internal decimal OfPlannedLot =>
         Packages is { } packages ? Planned.Offer.CostOf(packages) : BlendMath.Cost(Planned.Offer.PricePerPound, Weight.Pounds);
+
+    /// <summary>What is to be said of lots of which there is no more.</summary>
+    internal IEnumerable<Finding> OfStock
+    {
+        get
+        {
+            string lot = Planned.Offer.Item.ToString();
+            if (!FromOthers.IsEmpty)
+            {
+                yield return FindingCatalog.Create(
+                    PlanningCodes.LotToppedUp,
+                    ("lot", lot),
+                    ("rest", string.Join(" and ", FromOthers.Select(l => l.ToString())))
+                );
+            }
+
+            if (Missing > Fraction.Zero)
+            {
+                yield return FindingCatalog.Create(PlanningCodes.LotShort, ("lot", lot), ("missing", Amounts.Print(Missing, 0)));
+            }
+        }
+    }
 
     /// <summary>Gets the lots that were on offer, ranked by the price of living seed; not needed where no other was
     /// considered.</summary>

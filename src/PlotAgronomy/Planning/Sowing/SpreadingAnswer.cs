@@ -30,7 +30,13 @@ public sealed class SpreadingAnswer
 
     /// <summary>What stands open here.</summary>
     internal IEnumerable<OpenQuestion> Questions =>
-        [.. Passes.SelectMany(p => p.Setting.Questions), .. Passes.SelectMany(p => p.Laid.Questions).Distinct()];
+        [
+            .. Passes.SelectMany(p => p.Setting.Questions),
+            .. plan.Spreader is { IsHopperOpen: true, HopperWeight: { } weight }
+                ? [SpreadingQuestions.Hopper(weight)]
+                : Array.Empty<OpenQuestion>(),
+            .. Passes.SelectMany(p => p.Laid.Questions).Distinct(),
+        ];
 
     /// <summary>The results that no section of the sheet tells.</summary>
     internal IEnumerable<IWorkedResult?> WithoutSection => [.. Passes.Select(p => p.Setup), AllInOneHopper.OrNull()];

@@ -136,7 +136,7 @@ internal static class SpreadingSolver
                 yield return FindingCatalog.Create(PlanningCodes.SwathRun, ("kinds", pass.Names), ("kind", run.Kind.ShortName));
             }
 
-            if (spreader.Hopper is Volume hopper && MayOverflow(pass, hopper))
+            if (spreader.HopperVolume is { } hopper && MayOverflow(pass, hopper))
             {
                 yield return FindingCatalog.Create(
                     PlanningCodes.SpreadMoreThanHopper,

@@ -47,6 +47,28 @@ public sealed record SeedLot
     /// <summary>Gets a value indicating whether the seed was inoculated before it was sold.</summary>
     public bool IsPreinoculated { get; init; }
 
+    /// <summary>Gets the seed of other crops; null when the tag was not given so far.</summary>
+    public Fraction? OtherCrop { get; init; }
+
+    /// <summary>Gets the inert matter, coating counted in; null when the tag was not given so far.</summary>
+    public Fraction? Inert { get; init; }
+
+    /// <summary>Gets the weed seed; null when the tag was not given so far.</summary>
+    public Fraction? Weed { get; init; }
+
+    /// <summary>Gets the noxious weed seeds named on the tag.</summary>
+    /// <value>None unless stated.</value>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
+    public ImmutableArray<NoxiousWeed> Noxious
+    {
+        get;
+        init => field = Guard.Listed(value, nameof(Noxious));
+    } = [];
+
+    /// <summary>Gets a value indicating whether it has no tag, such as oats from an elevator: its <see cref="Analysis"/> is an
+    /// assumption then, and no seed is weighed out by it before a home test.</summary>
+    public bool IsUntagged { get; init; }
+
     /// <summary>Gets the seed count: that of the lot, or else of the kind; null when neither is known.</summary>
     public SeedCount? SeedCount => OwnSeedCount ?? Kind.SeedCount;
 
@@ -116,6 +138,7 @@ public sealed record SeedLot
             }
         }
 
+        found.AddRange(LotParts.Remarks(new TagComponent { Kind = Kind, Analysis = Analysis }, OtherCrop, Inert, Weed, Noxious));
         if (IsPreinoculated && Kind.IsLegume)
         {
             found.Add(FindingCatalog.Create(SeedCodes.Preinoculated));
@@ -124,6 +147,29 @@ public sealed record SeedLot
         return Finding.InOrder(found);
     }
 
+    /// <summary>A lot without a tag, such as oats from an elevator: planned by an assumption as cases only.</summary>
+    /// <param name="kind">Kind.</param>
+    /// <param name="label">What to call the lot.</param>
+    /// <returns>The lot.</returns>
+    /// <exception cref="ArgumentException">A blank label.</exception>
+    public static SeedLot Untagged(CropKind kind, string label)
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return new()
+        {
+            Label = label,
+            Kind = kind,
+            Analysis = AssumedWith(Fraction.FromPercent(SeedConstants.All["untagged-germination"])),
+            IsUntagged = true,
+        };
+    }
+
+    /// <summary>An untagged lot as if a home test had found so much of it germinating.</summary>
+    internal SeedLot IfGerminating(Fraction germination) => this with { Analysis = AssumedWith(germination), IsUntagged = false };
+
+    private static SeedAnalysis AssumedWith(Fraction germination) =>
+        SeedAnalysis.FromFractions(Fraction.FromPercent(SeedConstants.All["untagged-purity"]), germination);
+
     private static SeedLot Of(SeedTag tag, TagComponent component, string label) =>
         new()
         {
@@ -131,6 +177,10 @@ public sealed record SeedLot
             Kind = component.Kind,
             Analysis = component.Analysis,
             TestMonth = component.TestMonth ?? tag.OldestTest,
+            OtherCrop = tag.ByKind.Length == 1 ? tag.OtherCrop : null,
+            Inert = tag.ByKind.Length == 1 ? tag.Inert : null,
+            Weed = tag.ByKind.Length == 1 ? tag.Weed : null,
+            Noxious = tag.Noxious,
             IsTreated = tag.IsTreated,
             IsPreinoculated = tag.IsPreinoculated,
         };

@@ -65,6 +65,16 @@ internal static class SeedQuestions
             ("kind", kind.ShortName)
         );
 
+    /// <summary>What germinates of a lot without a tag.</summary>
+    internal static OpenQuestion<Fraction> HomeTest(SeedLot lot) =>
+        QuestionCatalog.AskNumber(
+            SeedCodes.AskHomeTest,
+            Fraction.FromPercent,
+            germination => Amounts.Print(germination, 0),
+            ("lot", $"{lot.Kind.ShortName}, lot {lot.Label}"),
+            ("purity", $"{Amounts.Print(SeedConstants.All["untagged-purity"], 0)} %")
+        );
+
     /// <summary>Months so many before the day of sowing.</summary>
     internal static OpenQuestion<TestMonth> TestMonth(SeedLot lot, DateOnly sowing) =>
         QuestionCatalog.AskNumber(

@@ -42,5 +42,14 @@ public static class ComparisonSheets
             ArgumentNullException.ThrowIfNull(compared);
             return StoreBlendsSheet.Write(compared);
         }
+
+        /// <summary>Says how much ground what is there will do, and what runs out first.</summary>
+        /// <param name="counted">Answer, as <see cref="PlanComparing.UseUp"/> gives it.</param>
+        /// <returns>The sheet.</returns>
+        public static FieldSheet Of(UseUp counted)
+        {
+            ArgumentNullException.ThrowIfNull(counted);
+            return UseUpSheet.Write(counted);
+        }
     }
 }

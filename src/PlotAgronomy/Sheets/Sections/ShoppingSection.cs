@@ -45,9 +45,19 @@ internal static class ShoppingSection
                 FigureCode.Of("buy.seed", sown.Planned.Kind.Id),
                 $"{SheetText.Name(sown.Planned.Kind)}, lot {sown.Planned.Offer.Item.Label}",
                 FertilizerSection.Packages(sown.Packages, sown.Planned.Offer.Package),
-                sown.Cost,
+                sown.OfPlannedLot,
                 sown.Bulk
             );
+            foreach (var rest in sown.FromOthers)
+            {
+                Add(
+                    FigureCode.Of("buy.seed", sown.Planned.Kind.Id, FigureCode.Word(rest.Offer.Item.Label)),
+                    $"{SheetText.Name(sown.Planned.Kind)}, lot {rest.Offer.Item.Label}",
+                    FertilizerSection.Packages(rest.Packages, rest.Offer.Package),
+                    rest.Cost,
+                    sown.Bulk
+                );
+            }
         }
 
         if (rows.Count == 0)

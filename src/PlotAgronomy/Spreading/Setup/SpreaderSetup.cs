@@ -6,8 +6,8 @@ namespace PlotAgronomy.Spreading;
 
 /// <summary>How to set the spreader for a pass by what was weighed: the gate of the run that comes closest and the pace for it,
 /// and, where several runs of its kind make a table, the gate for the usual pace.</summary>
-/// <remarks>The run taken is of the kind that has most weight in the pass; of several runs of it, the first. A mix of kinds does
-/// not flow like its main kind: the first test run decides.</remarks>
+/// <remarks>The run taken is of the kind that has most weight in the pass; of several runs of it, the one whose
+/// rate comes closest. A mix of kinds does not flow like its main kind: the first test run decides.</remarks>
 [JsonConverter(typeof(NotForJson))]
 public sealed class SpreaderSetup : IWorkedResult
 {
@@ -22,8 +22,8 @@ public sealed class SpreaderSetup : IWorkedResult
     /// <summary>Gets the usual pace, for which a gate is looked up.</summary>
     public required Speed UsualPace { get; init; }
 
-    /// <summary>Gets the runs of the kinds of the pass: those of the kind with most weight first, else in the order they were
-    /// given.</summary>
+    /// <summary>Gets the runs of the kinds of the pass: those of the kind with most weight first, and of a kind the one whose
+    /// rate comes closest.</summary>
     public required ImmutableArray<MeasuredRun> Runs { get; init; }
 
     /// <summary>Gets the run taken; null when none of the kinds was run.</summary>
@@ -81,7 +81,9 @@ public sealed class SpreaderSetup : IWorkedResult
         [
             .. runs.Where(r => kinds.Any(k => k.Kind == r.Kind))
                 .OrderByDescending(r => kinds.First(k => k.Kind == r.Kind).Rate.PoundsPerAcre)
-                .Select(r => new MeasuredRun(r, swath)),
+                .Select(r => new MeasuredRun(r, swath))
+                .GroupBy(m => m.Run.Kind)
+                .SelectMany(g => g.OrderBy(m => Math.Abs(Math.Log(m.Rate.Rate.PoundsPerAcre / rate.PoundsPerAcre)))),
         ];
         string? whyNoTable = null;
         var table = measured.IsEmpty
