@@ -67,6 +67,12 @@ public sealed class PlotAnswers
                 .Concat(Seed.State == AnswerState.Open ? Seed.Findings : [])
         );
 
+    /// <summary>The findings that cannot change what is done.</summary>
+    internal ImmutableArray<Finding> Background => BackgroundNotes.Of(Findings, Plan);
+
+    /// <summary>The other findings, said once where they differ in their subject alone.</summary>
+    internal ImmutableArray<Finding> ToSay => AlikeFindings.Joined(Findings.Except(Background));
+
     /// <summary>What is done to sow, in order: each pass where seed is spread, with its kinds that the soil is still too sour
     /// for.</summary>
     internal IEnumerable<(SeedingAction Action, SowingPass? Pass, ImmutableArray<HeldKind> HeldBack)> SowingSteps

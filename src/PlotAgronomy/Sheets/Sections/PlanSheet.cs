@@ -18,7 +18,7 @@ public static class PlanSheet
             ArgumentNullException.ThrowIfNull(answers);
             ImmutableArray<SheetSection> work =
             [
-                .. answers.Questions.IsEmpty ? Enumerable.Empty<SheetSection>() : [QuestionsSection.Write(answers)],
+                .. QuestionsSection.Write(answers),
                 ReportSection.Write(answers),
                 LimeSection.Write(answers),
                 FertilizerSection.Write(answers),
@@ -28,7 +28,30 @@ public static class PlanSheet
                 ShoppingSection.Write(answers),
             ];
             string planting = SheetText.Date(answers.Plan.PlantingDate);
-            return SheetEnding.Close($"{answers.Plan.Plot.Name}: planting of {planting}", work, answers.Findings);
+            return SheetEnding.Close(
+                $"{answers.Plan.Plot.Name}: planting of {planting}",
+                work,
+                answers.Findings,
+                answers.ToSay.Where(SaidIn(work)),
+                answers.ToSay,
+                answers.Background
+            );
         }
     }
+
+    /// <summary>Whether a section says it in its place already.</summary>
+    private static Func<Finding, bool> SaidIn(ImmutableArray<SheetSection> work)
+    {
+        string said = string.Join('\n', work.SelectMany(s => s.Blocks).SelectMany(Sentences));
+        return finding => said.Contains(finding.Text, StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<string> Sentences(SheetBlock block) =>
+        block switch
+        {
+            SheetSentence sentence => [sentence.Text],
+            SheetSteps steps => steps.Steps,
+            SheetRemarks remarks => remarks.Remarks.Select(r => r.Text),
+            _ => [],
+        };
 }
