@@ -1,8 +1,9 @@
 using System.CommandLine;
+using PlotAgronomy.PlanFiles;
 
 namespace PlotAgronomy.Sample.Commands;
 
-/// <summary><c>check FILE</c>: only validates a plan file.</summary>
+/// <summary><c>check FILE</c>: only looks for mistakes in a plan file, those of sense too.</summary>
 internal static class CheckCommand
 {
     internal static Command Create(ConsoleStreams streams)
@@ -11,14 +12,29 @@ internal static class CheckCommand
         var command = new Command("check", "Report every mistake in a plan file, and nothing else.") { file };
         command.SetAction(parsed =>
         {
-            int code = PlanInput.Read(parsed.GetValue(file), streams, out var plan);
-            if (plan is not null)
-            {
-                streams.Out.WriteLine($"{Path.GetFileName(parsed.GetValue(file))}: no mistakes found");
-            }
-
-            return code;
+            string? path = parsed.GetValue(file);
+            int code = PlanInput.Read(path, streams, out var plan);
+            return plan is null ? code : InSense(plan, path!, streams);
         });
         return command;
+    }
+
+    /// <summary>What is written correctly and yet cannot be meant.</summary>
+    private static int InSense(PlotPlan plan, string path, ConsoleStreams streams)
+    {
+        string name = Path.GetFileName(path);
+        var doubts = PlanSense.Of(plan, File.ReadAllText(path));
+        foreach (var doubt in doubts)
+        {
+            streams.Error.WriteLine($"{name}: {doubt}");
+        }
+
+        if (!doubts.IsEmpty)
+        {
+            return ExitCode.BadInput;
+        }
+
+        streams.Out.WriteLine($"{name}: no mistakes found");
+        return ExitCode.Done;
     }
 }

@@ -4,7 +4,8 @@ using Spectre.Console;
 
 namespace PlotAgronomy.Sample.Output;
 
-/// <summary>How one number of a sheet was reached: for each line its formula, numbers, source, place there and status.</summary>
+/// <summary>How one number of a sheet was reached: each line once with its formula and numbers, then every publication once with
+/// page or table and status.</summary>
 internal static class Explanation
 {
     internal static string Render(SheetFigure figure, int? width)
@@ -12,11 +13,18 @@ internal static class Explanation
         using var writer = new StringWriter { NewLine = "\n" };
         var console = ConsoleStreams.Layout(writer, width);
         console.Write(new Padder(new Text($"{figure.Code}  {figure.Label}: {figure.Value}"), new Padding(0, 0, 0, 0)));
-        foreach (var line in figure.ShowWork())
+        var lines = figure.ShowWork().Distinct().ToList();
+        foreach (var line in lines)
         {
             console.WriteLine();
             console.Write(new Padder(new Text(line.Label), new Padding(0, 0, 0, 0)));
             WriteRows(console, RowsOf(line));
+        }
+
+        foreach (var rows in Publications(lines.Select(l => l.Origin).OfType<Origin>()))
+        {
+            console.WriteLine();
+            WriteRows(console, rows);
         }
 
         console.WriteLine();
@@ -45,26 +53,34 @@ internal static class Explanation
     {
         yield return ("formula", line.Formula);
         yield return ("numbers", line.Numbers);
-        if (line.Origin is not { } origin)
-        {
-            yield return ("source", "arithmetic");
-            yield break;
-        }
-
-        string word = "source";
-        foreach (var source in origin.Sources)
-        {
-            yield return (word, source.ToString());
-            word = "";
-        }
-
-        if (origin.Locator.Length > 0)
-        {
-            yield return (origin.Status == DataStatus.Practice ? "namely" : "where", origin.Locator);
-        }
-
-        yield return ("status", LineStatuses[origin.Status]);
+        yield return ("source", line.Origin is { } origin ? string.Join(", ", origin.Sources.Select(s => s.Id)) : "arithmetic");
     }
+
+    /// <summary>Each publication, or set of them, with every page or table that was used, and whether it was seen.</summary>
+    private static IEnumerable<IEnumerable<(string Word, string Text)>> Publications(IEnumerable<Origin> origins) =>
+        origins
+            .GroupBy(o => (Ids: string.Join(' ', o.Sources.Select(s => s.Id)), o.Status))
+            .Select(alike =>
+                alike
+                    .First()
+                    .Sources.Select((source, i) => (i == 0 ? "source" : "", source.ToString()))
+                    .Concat(
+                        alike
+                            .Select(o => o.Locator)
+                            .Where(l => l.Length > 0)
+                            .Distinct()
+                            .Select(
+                                (where, i) =>
+                                    (
+                                        i > 0 ? ""
+                                        : alike.Key.Status == DataStatus.Practice ? "namely"
+                                        : "where",
+                                        where
+                                    )
+                            )
+                    )
+                    .Append(("status", LineStatuses[alike.Key.Status]))
+            );
 
     /// <summary>What was laid out, without the blanks that fill its columns.</summary>
     private static string Trimmed(StringWriter laidOut) =>

@@ -35,7 +35,11 @@ public partial class DoorTests
     private static readonly Lazy<ReachedCode> Solved = new(() =>
     {
         var reached = new ReachedCode(HouseAssembly.Library);
-        reached.From([typeof(PlanSolver).GetMethod(nameof(PlanSolver.Solve))!, .. GettersOf([typeof(PlotAnswers)])]);
+        reached.From([
+            typeof(PlanSolver).GetMethod(nameof(PlanSolver.Solve))!,
+            .. IlReader.MethodsOf(typeof(StakesOfAnswers)),
+            .. GettersOf([typeof(PlotAnswers), typeof(PlanStakes)]),
+        ]);
         return reached;
     });
 

@@ -17,14 +17,30 @@ internal static class IlReader
     /// <summary>Every member a method mentions; a type before a call is the type the call is constrained to.</summary>
     internal static IEnumerable<(OpCode Code, MemberInfo Member)> Mentions(MethodBase method)
     {
+        Type[]? typeArguments = method.DeclaringType is { IsGenericType: true } owner ? owner.GetGenericArguments() : null;
+        Type[]? methodArguments = method.IsGenericMethod ? method.GetGenericArguments() : null;
+        foreach (var (code, token) in Steps(method))
+        {
+            if (code.OperandType is OperandType.InlineMethod or OperandType.InlineField or OperandType.InlineType or OperandType.InlineTok)
+            {
+                yield return (code, method.Module.ResolveMember(token, typeArguments, methodArguments)!);
+            }
+        }
+    }
+
+    /// <summary>Every text a method holds; a constant stands where it is used.</summary>
+    internal static IEnumerable<string> Texts(MethodBase method) =>
+        Steps(method).Where(s => s.Code.OperandType == OperandType.InlineString).Select(s => method.Module.ResolveString(s.Token));
+
+    /// <summary>Every step with the first four bytes of its operand.</summary>
+    private static IEnumerable<(OpCode Code, int Token)> Steps(MethodBase method)
+    {
         byte[]? il = method.GetMethodBody()?.GetILAsByteArray();
         if (il is null)
         {
             yield break;
         }
 
-        Type[]? typeArguments = method.DeclaringType is { IsGenericType: true } owner ? owner.GetGenericArguments() : null;
-        Type[]? methodArguments = method.IsGenericMethod ? method.GetGenericArguments() : null;
         int at = 0;
         while (at < il.Length)
         {
@@ -35,11 +51,7 @@ internal static class IlReader
             }
 
             var code = Codes[value];
-            if (code.OperandType is OperandType.InlineMethod or OperandType.InlineField or OperandType.InlineType or OperandType.InlineTok)
-            {
-                yield return (code, method.Module.ResolveMember(BitConverter.ToInt32(il, at), typeArguments, methodArguments)!);
-            }
-
+            yield return (code, at + 4 <= il.Length ? BitConverter.ToInt32(il, at) : 0);
             at += code.OperandType switch
             {
                 OperandType.InlineNone => 0,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Tests.Support;
@@ -37,6 +38,15 @@ public class CompareCommandTests
         Assert.Contains($"{Number(40 - missouriPhosphate, 1)} lb/ac apart", sheet, StringComparison.Ordinal);
         Assert.Contains("raise the soil first, then put back what is carried off", Flat(sheet), StringComparison.Ordinal);
         Assert.Contains("Montana alfalfa phosphorus guide it has no row that comes near.", Flat(sheet), StringComparison.Ordinal);
+    }
+
+    /// <summary>By the published equations: Mehlich-3 x 0.70 for Bray P-1, and Tri-State 1995 (25 - 8.4) x 5.</summary>
+    [Fact]
+    public void Where_one_system_alone_accepts_the_report_others_answer_to_the_converted_reading()
+    {
+        string sheet = Run("compare", "systems", Repository.PathOf("tests/PlotAgronomy.Tests/Plans/p03-clay-smp59-oh.json")).Out;
+        double bray = 0.70 * 12;
+        Assert.Contains($"Tri-State 1995, P2O5 {Number((25 - bray) * 5, 0)} lb/ac, from phosphorus {Number(bray, 1)} ppm (Bray P-1)", Regex.Replace(sheet, @"\s+", " "), StringComparison.Ordinal);
     }
 
     [Fact]

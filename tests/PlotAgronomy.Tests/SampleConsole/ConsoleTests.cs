@@ -116,6 +116,29 @@ public class ConsoleTests
     }
 
     [Fact]
+    public void An_explanation_names_each_publication_once_shows_no_block_twice_and_ends_with_the_status()
+    {
+        string text = Run("explain", "lime.rate", Data("fall-blend.json")).Out;
+        Assert.Equal(2, text.Split("[LIME-S7]").Length);
+        string[] blocks = text.TrimEnd('\n').Split("\n\n");
+        Assert.Equal(blocks.Distinct(), blocks);
+        Assert.StartsWith("The number as a whole\n  status ", blocks[^1], StringComparison.Ordinal);
+        Assert.Contains("  where    lime equation\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_mistake_of_sense_is_one_line_with_file_line_and_field_and_exit_code_2()
+    {
+        string folder = Directory.CreateTempSubdirectory("plot-agronomy-").FullName;
+        string file = Path.Combine(folder, "my-plot.json");
+        File.WriteAllText(file, File.ReadAllText(Data("fall-blend.json")).Replace("\"cec\":", "\"buffer\": { \"name\": \"Mehlich\", \"ph\": 4.6 }, \"cec\":", StringComparison.Ordinal));
+        var (exit, output, error) = Run("check", file);
+        Assert.Equal((2, ""), (exit, output));
+        Assert.Matches(@"^my-plot\.json: line [0-9]+, column [0-9]+, \$\.soilReport\.waterPh: ", error);
+        Directory.Delete(folder, recursive: true);
+    }
+
+    [Fact]
     public void An_unknown_code_lists_the_codes_there_are()
     {
         var (exit, _, error) = Run("explain", "lime.rat");

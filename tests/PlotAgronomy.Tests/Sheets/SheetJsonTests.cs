@@ -84,7 +84,7 @@ public class SheetJsonTests
 
     [Fact]
     public void The_ids_of_a_plans_sections_are_stable() =>
-        Assert.Equal(["verdict", "ask", "report", "lime", "fertilizer", "seed", "order-of-work", "passes", "shopping", "findings", "sources"], Sheet("fall-blend").Sections.Select(s => s.Id));
+        Assert.Equal(["verdict", "ask", "report", "lime", "fertilizer", "seed", "order-of-work", "passes", "shopping", "findings", "background", "sources"], Sheet("fall-blend").Sections.Select(s => s.Id));
 
     [Theory, MemberData(nameof(Sheets))]
     public void A_figure_that_prints_a_number_of_a_unit_has_it_as_a_number(string name)

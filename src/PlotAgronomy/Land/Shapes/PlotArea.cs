@@ -129,6 +129,20 @@ public sealed partial class PlotArea : IWorkedResult
     internal PlotArea WithRelativeError(double relativeError) =>
         Copy(Remarks, Guard.Between(relativeError, 0, 1, "(a part of the area)"));
 
+    /// <summary>The same plot, were it of another size.</summary>
+    internal PlotArea Scaled(Area area) =>
+        new()
+        {
+            Area = area,
+            Method = Method,
+            RelativeError = RelativeError,
+            Outline = Outline,
+            Sides = Sides,
+            IsAltered = true,
+            Remarks = Remarks,
+            Lines = Lines,
+        };
+
     private WorkedLine Likely(string id, Area end, double error) =>
         LandFormulas
             .All[id]

@@ -113,6 +113,18 @@ internal sealed class PlanPart
         }
     }
 
+    /// <summary>Reports what is missing beside a field, even where the field itself was reported already.</summary>
+    internal void ReportMissing(PlanField beside, string text) => Problems.Add((node.Find(beside.Name) ?? node).Problem(text));
+
+    /// <summary>Reports what is written correctly and cannot be meant, so that one reading tells it beside the other
+    /// mistakes.</summary>
+    internal void ReportDoubts(IEnumerable<Finding> findings) =>
+        Problems.AddRange(
+            PlanSense
+                .Problems(node, findings)
+                .Where(d => !Problems.Exists(p => p.Path.StartsWith(d.Path, StringComparison.Ordinal)))
+        );
+
     /// <summary>Reports a mistake in a field; <c>throw</c> it to make nothing of this part.</summary>
     internal Exception Report(PlanField field, string text)
     {

@@ -44,9 +44,12 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
 
         ReadAs(at =>
         {
-            foreach (var label in new PlanField[] { rateIs, rateFor }.Where(l => at.Has(rate) && !at.Has(l)))
+            var lacking = new PlanField[] { rateIs, rateFor }
+                .Where(l => at.Has(rate) && !at.Has(l))
+                .ToList();
+            if (lacking.Count > 0)
             {
-                at.Report(rate, $"a rate needs '{label.Name}'");
+                at.ReportMissing(rate, $"a rate needs {string.Join(" and ", lacking.Select(l => $"'{l.Name}'"))}");
             }
 
             var grown = at.Get(kind);

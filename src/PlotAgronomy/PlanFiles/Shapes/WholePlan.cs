@@ -111,6 +111,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
 
             if (at.Problems.Count > 0)
             {
+                at.ReportDoubts(PlanSense.Of(at.Find(plot), at.Find(report), at.Maybe(planting)));
                 throw PlanPart.Unread();
             }
 

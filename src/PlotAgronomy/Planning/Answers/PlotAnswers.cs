@@ -84,6 +84,12 @@ public sealed class PlotAnswers
                 .Concat(Seed.State == AnswerState.Open ? Seed.Findings : [])
         );
 
+    /// <summary>The findings that cannot change what is done.</summary>
+    internal ImmutableArray<Finding> Background => BackgroundNotes.Of(Findings, Plan);
+
+    /// <summary>The other findings, said once where they differ in their subject alone.</summary>
+    internal ImmutableArray<Finding> ToSay => AlikeFindings.Joined(Findings.Except(Background));
+
     /// <summary>How what stands there is ended before sowing.</summary>
     internal IEnumerable<string> CoverSteps => Planning.CoverSteps.Of(Plan);
 

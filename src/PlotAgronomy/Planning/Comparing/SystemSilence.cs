@@ -20,4 +20,7 @@ public sealed class SystemSilence
 
     /// <summary>Gets the unit of the yield that this row asks for; null without a row.</summary>
     public YieldUnit? YieldUnit => NearestRow is { } row ? CropRows.UnitOf(row) : null;
+
+    /// <summary>Whether it would answer for this report if it were told more: a fact of the plot, or a yield.</summary>
+    internal bool WouldAnswer => Unanswered.IsEmpty ? YieldUnit is not null : Unanswered.Any(u => u.LacksFact);
 }

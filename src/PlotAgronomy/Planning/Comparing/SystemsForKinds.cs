@@ -8,8 +8,16 @@ namespace PlotAgronomy.Planning;
 [JsonConverter(typeof(NotForJson))]
 public sealed class SystemsForKinds
 {
-    private SystemsForKinds(AskedKinds asked, SystemComparison phosphate, SystemComparison potash)
+    private readonly Func<SystemsForKinds, ImmutableArray<ConvertedReply>> converted;
+
+    private SystemsForKinds(
+        AskedKinds asked,
+        SystemComparison phosphate,
+        SystemComparison potash,
+        Func<SystemsForKinds, ImmutableArray<ConvertedReply>> converted
+    )
     {
+        this.converted = converted;
         Kinds = asked.Kinds;
         Phosphate = phosphate.About(PlantNutrient.Phosphate);
         Potash = potash.About(PlantNutrient.Potash);
@@ -34,6 +42,10 @@ public sealed class SystemsForKinds
     public SystemDisagreement? Potash { get; }
 
     /// <summary>Whether any answer rests on numbers from memory.</summary>
+    /// <summary>Gets what further systems say once a reading is converted by a published equation, where fewer than two give a
+    /// rate as it is printed.</summary>
+    public ImmutableArray<ConvertedReply> Converted => converted(this);
+
     internal bool RestsOnMemory => Answering.Any(r => r.Status == DataStatus.Memory);
 
     /// <summary>What the answering systems are asked for: kinds that share it get the same answers.</summary>
@@ -41,14 +53,22 @@ public sealed class SystemsForKinds
 
     internal static SystemsForKinds Ask(PlotPlan plan, AskedKinds asked, bool includeFromMemory)
     {
-        return new(asked, About(PlantNutrient.Phosphate), About(PlantNutrient.Potash));
-
-        SystemComparison About(PlantNutrient nutrient) =>
-            SystemComparison.For(
-                plan.Soil,
-                s => asked.CropFor(s, nutrient) is { } use ? use with { BuildUpYears = plan.BuildUpYears } : null,
-                RecommendationSystem.Everything,
-                s => includeFromMemory || s == plan.NutrientSystem
-            );
+        return new(
+            asked,
+            Compared(plan, asked, PlantNutrient.Phosphate, includeFromMemory),
+            Compared(plan, asked, PlantNutrient.Potash, includeFromMemory),
+            made =>
+                ConvertedReplies.Of(plan, made.Answering, includeFromMemory, (changed, nutrient) =>
+                    Compared(changed, asked, nutrient, includeFromMemory)
+                )
+        );
     }
+
+    private static SystemComparison Compared(PlotPlan plan, AskedKinds asked, PlantNutrient nutrient, bool includeFromMemory) =>
+        SystemComparison.For(
+            plan.Soil,
+            s => asked.CropFor(s, nutrient) is { } use ? use with { BuildUpYears = plan.BuildUpYears } : null,
+            RecommendationSystem.Everything,
+            s => includeFromMemory || s == plan.NutrientSystem
+        );
 }

@@ -43,4 +43,8 @@ public sealed class SystemsForPlan
                 .OrderBy(g => RecommendationSystem.Everything.IndexOf(g.Key))
                 .Select(g => (g.Key, g.ToImmutableArray())),
         ];
+
+    /// <summary>The systems that would answer for some kinds if they were told more.</summary>
+    internal IEnumerable<RecommendationSystem> WouldAnswer =>
+        LeftOut.Where(l => l.Silences.Any(s => s.Silence.WouldAnswer)).Select(l => l.System);
 }

@@ -75,6 +75,19 @@ public sealed class Finding : IEquatable<Finding>
     /// <returns>The text.</returns>
     public override string ToString() => $"{SeverityWords[Severity]} {Code}: {Text}";
 
+    /// <summary>Code and all values but that of the subject; what is the same here is said once.</summary>
+    internal string WithoutSubject =>
+        $"{Code}|{string.Join('|', Values.Where(v => about is not null || v.Name != template.Subject).Select(v => v.Text))}";
+
+    /// <summary>The same about the subjects of several such findings.</summary>
+    internal Finding AboutAll(IReadOnlyCollection<Finding> alike)
+    {
+        string subjects = string.Join(", ", alike.Select(f => f.Subject).OfType<string>().Distinct());
+        return about is not null ? About(subjects)
+            : subjects.Length == 0 ? this
+            : new(template, [.. Values.Select(v => v.Name == template.Subject ? new FindingValue(v.Name, subjects) : v)]);
+    }
+
     /// <summary>The same remark about something it does not name itself, such as one lot of several.</summary>
     internal Finding About(string subject) => new(template, Values, subject);
 }

@@ -61,6 +61,9 @@ public sealed class GerminationTolerance : IWorkedResult
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => step.Origin.Sources;
 
+    /// <summary>The row that prints the tolerance.</summary>
+    internal Origin Origin => step.Origin;
+
     private static Formula Mean => SeedFormulas.All["tolerance-mean"];
 
     /// <summary>Compares a label with a retest.</summary>

@@ -48,6 +48,9 @@ internal static class SeedQuestions
             ("ranges", string.Join("; ", few.Select(f => RangeOf(f.Kind, f.Printed))))
         );
 
+    /// <summary>The lot as a question names it.</summary>
+    internal static string InWords(SeedLot lot) => $"{lot.Kind.ShortName}, lot {lot.Label}";
+
     private static string RangeOf(CropKind kind, PureLiveSeedRateRange printed)
     {
         string high =
@@ -85,6 +88,6 @@ internal static class SeedQuestions
                 return Seeds.TestMonth.FromYearAndMonth(day.Year, day.Month);
             },
             month => month.ToString(),
-            ("lot", $"{lot.Kind.ShortName}, lot {lot.Label}")
+            ("lot", InWords(lot))
         );
 }

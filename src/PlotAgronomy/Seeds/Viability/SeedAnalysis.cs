@@ -151,6 +151,10 @@ public sealed partial class SeedAnalysis
             Guard.AtLeast(poundsOfCoatingPerPoundOfSeed, 0, "lb of coating per lb of seed") / (1 + poundsOfCoatingPerPoundOfSeed)
         );
 
+    /// <summary>The same seed, did another part of it germinate.</summary>
+    internal SeedAnalysis Germinating(Fraction germination) =>
+        FromFractions(PureSeed, germination, HardSeed, DormantSeed, Coating, SeedsTested);
+
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{PureSeed} pure, {Germination} germination";

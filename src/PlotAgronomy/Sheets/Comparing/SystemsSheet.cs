@@ -11,7 +11,12 @@ internal static class SystemsSheet
     internal static FieldSheet Write(SystemsForPlan compared) =>
         SheetEnding.Close(
             $"{compared.Plan.Plot.Name}: one report, every recommendation system",
-            [Readings(compared.Plan), .. compared.Alike.Select(alike => SideBySide(compared, alike)), LeftOut(compared)],
+            [
+                Readings(compared.Plan),
+                .. compared.Alike.Select(alike => SideBySide(compared, alike)),
+                .. WouldAnswer(compared),
+                LeftOut(compared),
+            ],
             compared.Findings,
             told: compared.FindingsFromMemory
         );
@@ -74,8 +79,8 @@ internal static class SystemsSheet
             sheet.Say(SheetText.FromMemory);
         }
 
-        Disagreement(sheet, id, PlantNutrient.Phosphate, first.Phosphate);
-        Disagreement(sheet, id, PlantNutrient.Potash, first.Potash);
+        Disagreements(sheet, id, first);
+        Converted(sheet, id, first);
         sheet.Say("The idea and the reason of each:");
         sheet.Remark(rows.Select(r => (r.Row.Figure!.Code, $"{r.Answer.System.InWords} {SystemWords.Reasons(r.Answer)}")));
         return sheet.Close();
@@ -95,17 +100,61 @@ internal static class SystemsSheet
         );
     }
 
-    private static void Disagreement(SectionWriter sheet, string id, PlantNutrient nutrient, SystemDisagreement? apart)
+    private static void Disagreements(SectionWriter sheet, string id, SystemsForKinds kinds)
     {
-        if (apart is null)
+        var alone = new List<string>();
+        foreach (
+            var (nutrient, apart) in new[] { (PlantNutrient.Phosphate, kinds.Phosphate), (PlantNutrient.Potash, kinds.Potash) }
+        )
+        {
+            if (apart is null)
+            {
+                alone.Add(SheetText.Symbol(nutrient));
+            }
+            else
+            {
+                Disagreement(sheet, id, nutrient, apart);
+            }
+        }
+
+        if (alone.Count > 0)
         {
             sheet.Say(
-                $"{SheetText.Symbol(nutrient)}: fewer than two systems give a rate, so there is nothing to hold against each "
-                    + "other."
+                $"{string.Join(" and ", alone)}: fewer than two systems give a rate for the reading as it is printed, so there "
+                    + "is nothing to hold against each other."
             );
+        }
+    }
+
+    /// <summary>Who else would give a rate, and by which equation the reading was brought to its test.</summary>
+    private static void Converted(SectionWriter sheet, string id, SystemsForKinds kinds)
+    {
+        if (kinds.Converted is not { IsEmpty: false } replies)
+        {
             return;
         }
 
+        sheet.Say("By a converted reading, only to see how far apart they lie; buy nothing by it:");
+        foreach (var converted in replies)
+        {
+            sheet.Figure(
+                FigureCode.Of(
+                    id,
+                    $"converted-{FigureCode.Word(converted.System.Id)}-{FigureCode.Word(converted.Reply.Nutrient)}"
+                ),
+                $"{converted.System.Name}, {SheetText.Symbol(converted.Reply.Nutrient)}",
+                new(
+                    $"{SystemWords.Figure(converted.Reply)} lb/ac, from {converted.Conversion.Converted} by {converted.By.Title}",
+                    SheetAmount.Rate(converted.Reply.Need!.Rate)
+                ),
+                converted.Reply.Answer,
+                converted.Conversion
+            );
+        }
+    }
+
+    private static void Disagreement(SectionWriter sheet, string id, PlantNutrient nutrient, SystemDisagreement apart)
+    {
         string most = Amounts.Print(apart.Highest.Need.Rate.PoundsPerAcre, 1),
             least = Amounts.Print(apart.Lowest.Need.Rate.PoundsPerAcre, 1),
             gap = Amounts.Print(apart.Difference.PoundsPerAcre, 1);
@@ -121,34 +170,47 @@ internal static class SystemsSheet
         sheet.Say(apart.Why);
     }
 
+    /// <summary>What systems that take this test would need to know.</summary>
+    private static IEnumerable<SheetSection> WouldAnswer(SystemsForPlan compared)
+    {
+        var sheet = new SectionWriter("would-answer", "Systems that would answer if they were told more");
+        var would = compared.WouldAnswer.ToHashSet();
+        sheet.Remark(compared.LeftOut.Where(l => would.Contains(l.System)).Select(l => Silent(compared, l)));
+        return would.Count == 0 ? [] : [sheet.Close()];
+    }
+
     /// <summary>Every system that stays silent for any kinds; they are named where the others have another reason or an
     /// answer.</summary>
     private static SheetSection LeftOut(SystemsForPlan compared)
     {
         var sheet = new SectionWriter("no-answer", "Systems that do not answer, and why");
-        sheet.Remark(
-            compared.LeftOut.Select(l =>
-                (
-                    l.System.Name,
-                    string.Join(
-                        " ",
-                        l.Silences.GroupBy(s => SystemWords.Why(s.Silence))
-                            .Select(same =>
-                                same.Count() == compared.Kinds.Length
-                                    ? same.Key
-                                    : $"For {string.Join("; ", same.Select(s => Name(compared, s.For)))}: {same.Key}"
-                            )
-                    )
-                )
-            )
-        );
-        if (compared.LeftOut.IsEmpty)
+        var would = compared.WouldAnswer.ToHashSet();
+        var silent = compared.LeftOut.Where(l => !would.Contains(l.System)).Select(l => Silent(compared, l)).ToList();
+        sheet.Remark(silent);
+        if (silent.Count == 0)
         {
             sheet.Say("None.");
         }
 
         return sheet.Close();
     }
+
+    private static (string Name, string Why) Silent(
+        SystemsForPlan compared,
+        (RecommendationSystem System, ImmutableArray<(SystemsForKinds For, SystemSilence Silence)> Silences) left
+    ) =>
+        (
+            left.System.Name,
+            string.Join(
+                " ",
+                left.Silences.GroupBy(s => SystemWords.Why(s.Silence))
+                    .Select(same =>
+                        same.Count() == compared.Kinds.Length
+                            ? same.Key
+                            : $"For {string.Join("; ", same.Select(s => Name(compared, s.For)))}: {same.Key}"
+                    )
+            )
+        );
 
     /// <summary>The first kind or, where a row was asked for, that.</summary>
     private static string Id(SystemsForPlan compared, SystemsForKinds kinds) =>

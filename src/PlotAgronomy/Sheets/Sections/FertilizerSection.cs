@@ -37,7 +37,10 @@ internal static class FertilizerSection
                 )
             )
         );
-        sheet.Remark(need.Targets.Select(target => (SheetText.Symbol(target.Nutrient), target.Reason)));
+        sheet.Remark(
+            need.Targets.GroupBy(t => t.Reason)
+                .Select(alike => (string.Join(", ", alike.Select(t => SheetText.Symbol(t.Nutrient))), alike.Key))
+        );
         foreach (var (_, cure) in need.NotKnown)
         {
             sheet.Say(cure.Text);

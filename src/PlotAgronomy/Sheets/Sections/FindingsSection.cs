@@ -15,12 +15,23 @@ internal static class FindingsSection
 
         foreach (var severity in findings.Where(f => f.Code != ReferenceCodes.FromMemory).GroupBy(f => f.Severity))
         {
-            sheet.Remark(severity.Select(f => (Finding.SeverityWords[f.Severity], $"{f.Text} [{f.Code}]")));
+            sheet.Remark(severity.Select(InWords));
         }
 
         SayMemory(sheet, [.. findings.Where(f => f.Code == ReferenceCodes.FromMemory)]);
         return sheet.Close();
     }
+
+    /// <summary>What cannot change what is done; printed with the working.</summary>
+    internal static SheetSection WriteBackground(IReadOnlyList<Finding> findings)
+    {
+        var sheet = new SectionWriter("background", "Notes on the working");
+        sheet.Remark(findings.Select(InWords));
+        return sheet.Close(isWorking: true);
+    }
+
+    private static (string Word, string Text) InWords(Finding finding) =>
+        (Finding.SeverityWords[finding.Severity], $"{finding.Text} [{finding.Code}]");
 
     /// <summary>What rests on memory is said once, at the foot.</summary>
     private static void SayMemory(SectionWriter sheet, IReadOnlyList<Finding> remembered)

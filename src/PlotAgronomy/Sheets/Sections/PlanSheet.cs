@@ -23,7 +23,7 @@ public static class PlanSheet
                 .. new SheetSection?[]
                 {
                     isJudged ? VerdictSection.Write(answers) : null,
-                    answers.Questions.IsEmpty ? null : QuestionsSection.Write(answers),
+                    QuestionsSection.Write(answers),
                     SamplingSection.Write(answers),
                     ReportSection.Write(answers),
                     LimeSection.Write(answers),
@@ -36,12 +36,31 @@ public static class PlanSheet
             ];
             string what = answers.Plan.Kinds.IsEmpty ? "upkeep" : "planting";
             string when = answers.Plan.PlantingDate is { } day ? $"{what} of {SheetText.Date(day)}" : $"{what} day not set";
+            var toSay = answers.ToSay;
             return SheetEnding.Close(
                 $"{answers.Plan.Plot.Name}: {when}",
                 work,
                 answers.Findings,
-                isJudged ? answers.Verdict.Told.Said : []
+                [.. toSay.Where(SaidIn(work)), .. isJudged ? answers.Verdict.Told.Said : []],
+                toSay: toSay,
+                background: answers.Background
             );
         }
     }
+
+    /// <summary>Whether a section says it in its place already.</summary>
+    private static Func<Finding, bool> SaidIn(ImmutableArray<SheetSection> work)
+    {
+        string said = string.Join('\n', work.SelectMany(s => s.Blocks).SelectMany(Sentences));
+        return finding => said.Contains(finding.Text, StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<string> Sentences(SheetBlock block) =>
+        block switch
+        {
+            SheetSentence sentence => [sentence.Text],
+            SheetSteps steps => steps.Steps,
+            SheetRemarks remarks => remarks.Remarks.Select(r => r.Text),
+            _ => [],
+        };
 }

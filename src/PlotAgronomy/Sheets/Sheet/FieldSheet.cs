@@ -50,6 +50,9 @@ public sealed class FieldSheet
                 ),
         ];
 
+    /// <summary>The sections that are printed, with the working or without.</summary>
+    internal IEnumerable<SheetSection> Printed(bool showWork) => Sections.Where(s => showWork || !s.IsWorking);
+
     /// <summary>Finds a figure by its code.</summary>
     /// <param name="code">Code, in capitals or not.</param>
     /// <returns>The figure, or null.</returns>

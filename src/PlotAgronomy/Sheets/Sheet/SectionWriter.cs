@@ -70,9 +70,10 @@ internal sealed class SectionWriter(string id, string heading)
         }
     }
 
-    internal SheetSection Close() =>
+    internal SheetSection Close(bool isWorking = false) =>
         new()
         {
+            IsWorking = isWorking,
             Id = id,
             Heading = heading,
             Blocks = [.. blocks],

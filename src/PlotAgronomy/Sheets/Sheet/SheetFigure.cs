@@ -87,7 +87,7 @@ public sealed class SheetFigure : SheetBlock
 
     /// <summary>Lays out the lines of the sum.</summary>
     /// <returns>The lines, in order.</returns>
-    public ImmutableArray<WorkedLine> ShowWork() => [.. Results.SelectMany(r => r.ShowWork()).Concat(OwnLines)];
+    public ImmutableArray<WorkedLine> ShowWork() => [.. Results.SelectMany(r => r.ShowWork()).Concat(OwnLines).Distinct()];
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

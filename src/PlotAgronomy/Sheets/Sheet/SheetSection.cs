@@ -28,6 +28,9 @@ public sealed class SheetSection
         init => field = Guard.Listed(value, nameof(Blocks));
     }
 
+    /// <summary>Whether it is printed with the working alone.</summary>
+    internal bool IsWorking { get; init; }
+
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => Heading;

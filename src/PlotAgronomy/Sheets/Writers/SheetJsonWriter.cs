@@ -27,7 +27,7 @@ internal static class SheetJsonWriter
         json.WriteNumber("sheetVersion", SheetVersion);
         json.WriteString("dataVersion", Source.DataVersion);
         json.WriteString("title", sheet.Title);
-        WriteAll(json, "sections", sheet.Sections, section => WriteSection(json, section, showWork));
+        WriteAll(json, "sections", sheet.Printed(showWork), section => WriteSection(json, section, showWork));
         WriteAll(json, "findings", sheet.Findings, finding => WriteFinding(json, finding));
         json.WriteEndObject();
     }

@@ -10,7 +10,7 @@ internal static class SheetMarkdownWriter
     {
         var page = new StringBuilder();
         page.Append(CultureInfo.InvariantCulture, $"# {sheet.Title}\n");
-        foreach (var section in sheet.Sections)
+        foreach (var section in sheet.Printed(showWork))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n## {section.Heading}\n");
             SheetBlock? before = null;

@@ -21,7 +21,7 @@ internal sealed class SheetTextWriter(int width, bool showWork)
     {
         Say(sheet.Title);
         Line(new string('=', Math.Min(TextWidth.Of(sheet.Title), width)));
-        foreach (var section in sheet.Sections)
+        foreach (var section in sheet.Printed(showWork))
         {
             Line("");
             Say(section.Heading);

@@ -1,0 +1,149 @@
+using System.Collections.Immutable;
+using UnitsNet;
+
+namespace PlotAgronomy.Planning;
+
+/// <summary>How far the answers to a plan lie apart when one fact of it is this or that.</summary>
+internal sealed class OutcomeSpan
+{
+    private readonly ImmutableArray<Outcome> outcomes;
+    private readonly bool isMeasured;
+    private readonly Lazy<string> inWords;
+
+    /// <param name="answers">The answers.</param>
+    /// <param name="isMeasured">Whether the fact may also lie between, so that two amounts are the ends of a range.</param>
+    internal OutcomeSpan(IEnumerable<PlotAnswers> answers, bool isMeasured = false)
+    {
+        outcomes = [.. answers.Select(a => new Outcome(a))];
+        this.isMeasured = isMeasured;
+        LimeDiffers = outcomes.Select(o => (o.LimePackages, o.LimePounds, o.LimeCost)).Distinct().Count() > 1;
+        FertilizerDiffers = outcomes.Select(o => o.FertilizerCost).Distinct().Count() > 1;
+        SeedDiffers = outcomes.Select(o => (o.SeedPounds, o.SeedCost)).Distinct().Count() > 1;
+        inWords = new(() => string.Join(", ", ((string?[])[Lime, .. Needs, Seeds, Money, Kinds]).OfType<string>()));
+    }
+
+    /// <summary>Least and most of what must be bought, over the parts that differ.</summary>
+    internal (decimal Low, decimal High) Cost
+    {
+        get
+        {
+            var costs = outcomes
+                .Select(o =>
+                    (LimeDiffers ? o.LimeCost : 0) + (FertilizerDiffers ? o.FertilizerCost : 0) + (SeedDiffers ? o.SeedCost : 0)
+                )
+                .ToList();
+            return (costs.Min(), costs.Max());
+        }
+    }
+
+    internal (Mass Low, Mass High) Seed =>
+        (Mass.FromPounds(outcomes.Min(o => o.SeedPounds)), Mass.FromPounds(outcomes.Max(o => o.SeedPounds)));
+
+    /// <summary>Least and most packages of lime; null where no answer orders any in packages.</summary>
+    internal (int Low, int High)? LimePackages =>
+        outcomes.Select(o => o.LimePackages).OfType<int>().ToList() is { Count: > 0 } counts
+            ? (counts.Min(), counts.Max())
+            : null;
+
+    /// <summary>Kinds that are held back in some of the answers alone.</summary>
+    internal ImmutableArray<CropKind> Undecided =>
+        [
+            .. outcomes[0]
+                .Plan.Kinds.Select(k => k.Kind)
+                .Where(k => outcomes.Select(o => o.Held.Contains(k)).Distinct().Count() > 1),
+        ];
+
+    /// <summary>Whether some of the answers come with a caution or a warning that others do not have.</summary>
+    internal bool CautionsDiffer => outcomes.Select(o => o.Cautions).Distinct().Count() > 1;
+
+    /// <summary>Everything that differs, most telling first, such as <c>28 or 57 bags of lime, 140 to 290 USD</c>; empty where
+    /// nothing does.</summary>
+    internal string InWords => inWords.Value;
+
+    /// <summary>By how much they lie apart, for an order: money, seed, lime and nutrients, kinds.</summary>
+    internal (decimal Money, double Seed, double Spread, int Kinds) Apart
+    {
+        get
+        {
+            var (low, high) = Cost;
+            double seed = Seed.High.Pounds - Seed.Low.Pounds;
+            double lime = outcomes.Max(o => o.LimePounds) - outcomes.Min(o => o.LimePounds);
+            double needs = Outcome
+                .Bought.Select(Need)
+                .Sum(n => n is var (least, most) ? most.PoundsPerAcre - least.PoundsPerAcre : 0);
+            return (high - low, seed, lime + needs, Undecided.Length);
+        }
+    }
+
+    private bool LimeDiffers { get; }
+
+    private bool FertilizerDiffers { get; }
+
+    private bool SeedDiffers { get; }
+
+    private string? Lime
+    {
+        get
+        {
+            if (!LimeDiffers)
+            {
+                return Limes() is { Count: > 1 } rates ? Span(rates, "ton/ac of lime") : null;
+            }
+
+            return outcomes.All(o => o.LimePackages is not null)
+                ? Span(outcomes.Select(o => (double)o.LimePackages!.Value), "bags of lime", 0)
+                : Span(outcomes.Select(o => o.LimePounds / PoundsPerTon), "ton of lime");
+        }
+    }
+
+    private IEnumerable<string?> Needs =>
+        Outcome.Bought.Select(nutrient =>
+            Need(nutrient) is var (low, high) && low != high
+                ? Span(Rates(nutrient).Select(r => r.PoundsPerAcre), $"lb/ac of {PlantNutrients.Symbols[nutrient]}", 0)
+                : null
+        );
+
+    /// <summary>One kind by its name, several together.</summary>
+    private string? Seeds =>
+        !SeedDiffers ? null
+        : outcomes[0].Plan.Kinds is [{ Kind: var only }] ? Span(outcomes.Select(o => o.SeedPounds), $"lb of {only.ShortName}")
+        : Span(outcomes.Select(o => o.SeedPounds), "lb of seed");
+
+    private string? Money =>
+        Cost is var (low, high) && low != high
+            ? $"{outcomes[0].Plan.Currency.Print(low).Split(' ')[0]} to {outcomes[0].Plan.Currency.Print(high)}"
+            : null;
+
+    private string? Kinds =>
+        Undecided is { IsEmpty: false } kinds ? $"whether {string.Join(", ", kinds.Select(k => k.ShortName))} may be sown" : null;
+
+    private static double PoundsPerTon => Mass.FromShortTons(1).Pounds;
+
+    /// <summary>Least and most that is needed of a nutrient; null where it is known under no answer.</summary>
+    internal (ApplicationRate Low, ApplicationRate High)? Need(PlantNutrient nutrient) =>
+        Rates(nutrient).ToList() is { Count: > 0 } rates
+            ? (rates.MinBy(r => r.PoundsPerAcre), rates.MaxBy(r => r.PoundsPerAcre))
+            : null;
+
+    private IEnumerable<ApplicationRate> Rates(PlantNutrient nutrient)
+    {
+        int place = Outcome.Bought.IndexOf(nutrient);
+        return place < 0 ? [] : outcomes.Select(o => o.Needs[place]).OfType<ApplicationRate>();
+    }
+
+    /// <summary>The rates of lime where none is ordered, if they are counted in one lime.</summary>
+    private List<double> Limes()
+    {
+        var rates = outcomes.Select(o => o.LimeRate).OfType<Liming.LimeRate>().ToList();
+        return rates.Select(r => r.Basis).Distinct().Count() == 1
+            ? [.. rates.Select(r => r.OfBasis.ShortTonsPerAcre).Distinct()]
+            : [];
+    }
+
+    private string? Span(IEnumerable<double> amounts, string unit, int decimals = 1)
+    {
+        var printed = amounts.Order().Select(a => a == 0 ? "none" : Amounts.Print(a, decimals)).Distinct().ToList();
+        string between = printed.Count > 2 || isMeasured ? "to" : "or";
+        return printed.Count == 1 ? null : $"{printed[0]} {between} {printed[^1]} {unit}";
+    }
+}
