@@ -89,6 +89,13 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 plotShape.CheckStrips(ground, at.Find(plot), swath);
             }
 
+            if (at.Find(plot) is { } sown && at.Part(materials) is { } goods)
+            {
+                PackageCounts.Check(goods, limes, sown.Area);
+                PackageCounts.Check(goods, fertilizers, sown.Area);
+                PackageCounts.Check(goods, seedLots, sown.Area);
+            }
+
             if (at.Problems.Count > 0)
             {
                 throw PlanPart.Unread();

@@ -107,4 +107,8 @@ public sealed class LimeAnswer
 
     /// <summary>The results that no section of the sheet tells.</summary>
     internal IEnumerable<IWorkedResult?> WithoutSection => [Trigger, Sulfur.OrNull()];
+
+    /// <summary>The target and the rate.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"lime to pH {Amounts.Print(TargetPh, 2)}, {Rate}";
 }

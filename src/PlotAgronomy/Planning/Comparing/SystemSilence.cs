@@ -20,4 +20,8 @@ public sealed class SystemSilence
 
     /// <summary>Gets the unit of the yield that this row asks for; null without a row.</summary>
     public YieldUnit? YieldUnit => NearestRow is { } row ? CropRows.UnitOf(row) : null;
+
+    /// <summary>The system and why it is silent.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{System}: {string.Join("; ", Unanswered)}";
 }

@@ -43,4 +43,8 @@ public sealed class SystemsForPlan
                 .OrderBy(g => RecommendationSystem.Everything.IndexOf(g.Key))
                 .Select(g => (g.Key, g.ToImmutableArray())),
         ];
+
+    /// <summary>The kinds and who answers.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Kinds);
 }
