@@ -7,6 +7,7 @@ internal static class ExactUnits
     internal const double ThousandSquareFeetPerAcre = 43.56;
     internal const double SquareMetersPerAcre = 4046.8564224;
     internal const double MetersPerFoot = 0.3048;
+    internal const double InchesPerFoot = 12;
     internal const double FeetPerMile = 5280;
     internal const double CubicInchesPerCubicFoot = 1728;
     internal const double CubicFeetPerBushel = 2150.42 / CubicInchesPerCubicFoot;

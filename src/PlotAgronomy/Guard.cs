@@ -8,6 +8,9 @@ namespace PlotAgronomy;
 /// <summary>Checks public input once, at the edge. Messages name the limit and the unit.</summary>
 internal static class Guard
 {
+    /// <summary>What a refusal says to a person, without the name of a parameter.</summary>
+    internal static string Said(Exception refused) => refused.Message.Split(" (Parameter", 2)[0].ReplaceLineEndings(" ");
+
     internal static double Finite(double value, string unit, [CallerArgumentExpression(nameof(value))] string? name = null) =>
         double.IsFinite(value) ? value : throw OutOfRange(name, value, $"Must be a finite number ({unit}).");
 

@@ -43,7 +43,7 @@ public sealed class JsonTextConverter<T> : JsonConverter<T>
         }
         catch (Exception error) when (error is FormatException or ArgumentException or OverflowException)
         {
-            throw new JsonException($"'{text}' is no {typeof(T).Name}: {error.Message}", error);
+            throw new JsonException($"'{text}' is no {typeof(T).Name}: {Guard.Said(error)}", error);
         }
     }
 }

@@ -71,6 +71,18 @@ public sealed partial class Package
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
     public int? CountFor(Mass needed) => IsWhole ? Package.RoundUp(needed, Weight) : null;
 
+    /// <summary>Rate that a number of packages comes to on a plot: six bags are on hand, what is that an acre?</summary>
+    /// <param name="packages">Packages emptied, whole or not; finite, at least 0.</param>
+    /// <param name="area">Area; finite, above 0.</param>
+    /// <returns>The rate of the product.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
+    /// <remarks>rate = packages x weight / area.</remarks>
+    public ApplicationRate RateOf(double packages, Area area) =>
+        ApplicationRate.FromMassAndArea(
+            Mass.FromPounds(Guard.AtLeast(Guard.AtLeast(packages, 0, "packages") * Pounds, 0, "lb", nameof(packages))),
+            area
+        );
+
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>50 lb</c>, <c>2.5 gal (26.7 lb)</c> or <c>in bulk by the ton</c>.</returns>
     public override string ToString() => text;

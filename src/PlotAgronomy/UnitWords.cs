@@ -9,13 +9,20 @@ internal sealed partial class UnitWords
 {
     private const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
-    /// <summary>Beyond these, in the unit an amount is held in, sums of money, times and counts leave their types.</summary>
-    private const double Most = 1e11;
-    private const double Least = 1e-15;
-    private const int InchesPerFoot = 12;
+    // How large and small an amount may be. These are no numbers of agronomy, which live in tables: they are what the types bear,
+    // and the rooms above have their own, much narrower limits with their sources. The root lies under the room that reads
+    // tables, so they stand here, each with its reason.
 
-    /// <summary>More decimals than a number holds.</summary>
-    internal const int MostDecimals = 15;
+    /// <summary>Largest amount, in the unit it is held in. A time holds 9e11 s, money 7.9e28: the product of two amounts of this
+    /// size and a price of a million still fits both.</summary>
+    private const double Most = 1e11;
+
+    /// <summary>Smallest amount above zero: a reciprocal, a square or a quotient by <see cref="Most"/> keeps all its
+    /// digits.</summary>
+    private const double Least = 1e-15;
+
+    /// <summary>Most decimals printed: more than a double holds.</summary>
+    private const int MostDecimals = 15;
 
     /// <summary>A mass for each area; held in lb/ac.</summary>
     internal static readonly UnitWords Rates = new(
@@ -157,9 +164,9 @@ internal sealed partial class UnitWords
     internal static string PrintFeetAndInches(double feet, int decimals)
     {
         Guard.Between(decimals, 0, MostDecimals, "decimals");
-        double inches = Math.Round(feet * InchesPerFoot, decimals, MidpointRounding.AwayFromZero);
-        double whole = Math.Floor(inches / InchesPerFoot);
-        string rest = Rounded(inches - whole * InchesPerFoot, decimals);
+        double inches = Math.Round(feet * ExactUnits.InchesPerFoot, decimals, MidpointRounding.AwayFromZero);
+        double whole = Math.Floor(inches / ExactUnits.InchesPerFoot);
+        string rest = Rounded(inches - whole * ExactUnits.InchesPerFoot, decimals);
         return string.Create(CultureInfo.InvariantCulture, $"{whole:#,##0} ft {rest} in");
     }
 

@@ -47,6 +47,8 @@ internal static class BlendCodes
     internal const string PhHigh = "blend-ph-high";
     internal const string PhLow = "blend-ph-low";
     internal const string Poison = "blend-poison";
+    internal const string RecipeSearchStopped = "blend-recipe-search-stopped";
+    internal const string RecipeUndecided = "blend-recipe-undecided";
     internal const string Residue = "blend-residue";
     internal const string SeasonBare = "blend-season-bare";
     internal const string SeasonThin = "blend-season-thin";

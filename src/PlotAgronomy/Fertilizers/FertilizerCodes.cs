@@ -30,6 +30,7 @@ internal static class FertilizerCodes
     internal const string RateHigh = "fertilizer-rate-high";
     internal const string RatioImpossible = "fertilizer-ratio-impossible";
     internal const string SearchStopped = "fertilizer-search-stopped";
+    internal const string SearchStoppedShort = "fertilizer-search-stopped-short";
     internal const string SearchUndecided = "fertilizer-search-undecided";
     internal const string SeedContact = "fertilizer-seed-contact";
     internal const string Short = "fertilizer-short";

@@ -13,7 +13,7 @@ public class CheapestSharesOracleTests
     {
         var (candidates, limits) = Problem(new Random(seed), 10);
         double? oracle = SolveByProgram(candidates, limits);
-        int[]? found = CheapestShares.Find(candidates, limits);
+        int[]? found = CheapestShares.Find(candidates, limits, new RecipeWork(int.MaxValue)).Steps;
 
         Assert.Equal(oracle is null, found is null);
         if (found is not null)
@@ -29,7 +29,7 @@ public class CheapestSharesOracleTests
         var (candidates, limits) = Problem(new Random(7), 40);
         limits = limits with { Lacking = SeasonSteps.Of([5, 5, 5, 5, 5]), MinKinds = 4, MinFamilies = 3, MinTotalSteps = 20, MaxTotalSteps = 25 };
         var clock = System.Diagnostics.Stopwatch.StartNew();
-        var found = CheapestShares.Find(candidates, limits);
+        var found = CheapestShares.Find(candidates, limits, new RecipeWork(int.MaxValue)).Steps;
         Assert.NotNull(found);
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(10), clock.Elapsed.ToString());
         Assert.Equal(SolveByProgram(candidates, limits)!.Value, found.Zip(candidates, (steps, c) => steps * c.CostPerStep).Sum(), 1e-6);

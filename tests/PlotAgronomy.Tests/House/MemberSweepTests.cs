@@ -45,29 +45,16 @@ public class MemberSweepTests
         Assert.True(failures.Count == 0, string.Join("\n", failures));
     }
 
-    /// <summary>Parts whose text is asked for by nobody yet: they print their type's name. Shorten the list, never lengthen it.</summary>
-    private const string WithoutWords = """
-        BlendFitRequest CatalogFigure CationShare CommonDates ComponentNeed DrainageTolerance EarlierLime FertilizerAnswer
-        FertilizerShelf FieldConditions FullStandRates GerminationTemperature GrainFlow Hardiness KindProxy KindUse
-        LabelIndex LimeAnswer LimeMethodAnswer LimeMethodsForPlan LimeOfferCost LimeOrderRequest LimeOutlookRequest
-        LimeRounding Manure ManureRateEnd MeasuringErrors NitrogenFixation NutrientReply OtherPurchase PlotAnswers
-        PlotNeedRequest ProductFit Recipe RecipeRequest RoundingTolerance SampledSoil SeasonCountRecipe SeasonalUse
-        SeedAnswer SeedLotForPlan SeedLotsForPlan SeedLotsOfKind SeedPlacedLimit SeedShelf SeedTag SeedTagReadResult
-        SheetRemarks SheetSteps SoilAnswer SpreadingAnswer StoreBlendForPlan StoreBlendsForPlan SystemReply SystemSilence
-        SystemsForKinds SystemsForPlan
-        """;
-
     [Fact]
     public void A_public_result_says_what_it_is_when_it_is_printed()
     {
-        string[] silent = WithoutWords.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries);
         Assert.Empty(from type in HouseAssembly.PublicTypes
                      where type is { IsClass: true, IsAbstract: false } && !typeof(Exception).IsAssignableFrom(type) && !typeof(Attribute).IsAssignableFrom(type) && !typeof(Delegate).IsAssignableFrom(type)
                      where !type.IsGenericType && !type.Name.StartsWith('<') && !type.Name.Contains("Json", StringComparison.Ordinal)
-                     where (type.GetMethod("ToString", Type.EmptyTypes)!.DeclaringType!.Assembly == HouseAssembly.Library) == silent.Contains(type.Name)
+                     where type.GetMethod("ToString", Type.EmptyTypes)!.DeclaringType!.Assembly != HouseAssembly.Library
                      select type.Name);
         Assert.Empty(from known in Pool.Value
-                     where known.Key.IsClass && !silent.Contains(known.Key.Name) && !known.Key.IsGenericType
+                     where known.Key.IsClass && !known.Key.IsGenericType
                      from one in known.Value
                      where one.ToString() is null or "" || one.ToString()!.Contains("PlotAgronomy.", StringComparison.Ordinal)
                      select $"{known.Key.Name}: {one}");

@@ -59,6 +59,9 @@ public partial class GeneratedPlanTests
             return false;
         }
 
+        // A plan may call a laboratory or a lot "-0"; then it is no amount.
+        var noAmount = text.Contains("\"-0\"", StringComparison.Ordinal) ? NoAmountButZero() : NoAmount();
+        void AssertPlain(string shown) => AssertSound(shown, noAmount);
         var answers = plan.Solve();
         int width = new[] { 60, 100, 200 }[number % 3];
         AssertPlain(FieldSheet.Of(answers).ToText(width, showWork: true));
@@ -87,9 +90,9 @@ public partial class GeneratedPlanTests
         return true;
     }
 
-    private static void AssertPlain(string shown)
+    private static void AssertSound(string shown, Regex noAmount)
     {
-        Assert.DoesNotMatch(NoAmount(), shown);
+        Assert.DoesNotMatch(noAmount, shown);
         foreach (Match range in Range().Matches(shown))
         {
             double low = Number(range.Groups[1].Value), high = Number(range.Groups[2].Value);
@@ -122,12 +125,15 @@ public partial class GeneratedPlanTests
     private static int? Variable(string name) =>
         int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out int count) ? count : null;
 
+    [GeneratedRegex(@"NaN|∞|Infinity|PlotAgronomy\.[A-Z]|System\.[A-Z]|UnitsNet|\{[a-z ]+\}|[0-9]E[+-]?[0-9]")]
+    private static partial Regex NoAmountButZero();
+
     [GeneratedRegex(@"NaN|∞|Infinity|PlotAgronomy\.[A-Z]|System\.[A-Z]|UnitsNet|\{[a-z ]+\}|[0-9]E[+-]?[0-9]|(?<![0-9A-Za-z.)-])-0(?![.0-9])")]
     private static partial Regex NoAmount();
 
     [GeneratedRegex(@"PlotAgronomy\.|System\.|UnitsNet|Exception|\(Parameter")]
     private static partial Regex NoWord();
 
-    [GeneratedRegex(@"(?<![0-9:.,/-])([0-9][0-9,]*(?:\.[0-9]+)?) to ([0-9][0-9,]*(?:\.[0-9]+)?)(?= (?:%|lb|ton|ft|in(?! size)|pH|ac|seeds|lb/ac|ton/ac|ppm)\b)")]
+    [GeneratedRegex(@"(?<![0-9:.,/-])([0-9][0-9,]*(?:\.[0-9]+)?) to ([0-9][0-9,]*(?:\.[0-9]+)?)(?= (?:%|lb|ton|ft|in(?!\s+size)|pH|ac|seeds|lb/ac|ton/ac|ppm)\b)")]
     private static partial Regex Range();
 }

@@ -35,19 +35,22 @@ public class PlanGateSolveTests
         }));
 
     [Fact]
-    public void A_search_stopped_before_its_first_set_says_so_and_buys_nothing_at_no_price()
+    public void A_search_stopped_before_its_first_set_names_the_nearest_one_and_says_so()
     {
         // By hand: a bag of 46-0-0 holds 23 lb N, one of 24-0-0 holds 12. No whole bags hold 20 to 21 lb, and one linear program
-        // (0.87 bag) proves nothing of that: up is above the cap, down is no bag.
+        // (0.87 bag) proves nothing of that: up is above the cap, down is no bag. One bag of 12 lb is the nearest below the cap.
         var need = PlotNeed.Stated(
             NutrientTarget.Create(PlantNutrient.Nitrogen, ApplicationRate.FromPoundsPerAcre(20), ApplicationRate.FromPoundsPerAcre(21), "stated"));
         var shelf = FertilizerShelf.FromOffers(FertilizerShelfTests.Bag("46-0-0", 24), FertilizerShelfTests.Bag("24-0-0", 20));
         var stopped = shelf.Cheapest(need, Area.FromAcres(1), PurchaseForm.SpreadWholePackages, searchLimit: 1);
-        Assert.True(stopped.IsUndecided);
+        Assert.False(stopped.IsUndecided);
         Assert.False(stopped.IsProvenCheapest);
         Assert.False(stopped.MeetsEveryNeed);
-        Assert.Contains(stopped.Findings, f => f.Code == FertilizerCodes.SearchUndecided);
-        Assert.DoesNotContain(stopped.Findings, f => f.Code == FertilizerCodes.SearchStopped);
+        Assert.Null(stopped.Conflict);
+        Assert.Equal(1, Assert.Single(stopped.Lines).Packages);
+        Assert.Equal(20, stopped.TotalCost);
+        Assert.Contains(stopped.Findings, f => f.Code == FertilizerCodes.SearchStoppedShort);
+        Assert.DoesNotContain(stopped.Findings, f => f.Code is FertilizerCodes.SearchStopped or FertilizerCodes.SearchUndecided);
         var whole = shelf.Cheapest(need, Area.FromAcres(1), PurchaseForm.SpreadWholePackages);
         Assert.False(whole.IsUndecided);
         Assert.NotNull(whole.Conflict);

@@ -61,6 +61,47 @@ public class StandingTests(ITestOutputHelper output)
         Assert.True(all.GetValueOrDefault(DataStatus.Memory) * 4 < seen, "more than a fifth of the figures seen and remembered are from memory");
     }
 
+    /// <summary>Figures from memory behind what the sheet prints, plan by plan: a published number that moved an amount, a verdict
+    /// or a date. Counted are the sentences that say so, a kind or method each; the words of hazards and inoculant groups move
+    /// none. More than five stand only where the plan names a method that was not seen in print.</summary>
+    [Theory]
+    [InlineData("fall-blend", 5)]
+    [InlineData("clover-lots", 2)]
+    [InlineData("frost-seeding", 2)]
+    [InlineData("p01-sand-nc", 2)]
+    [InlineData("p03-clay-smp59-oh", 3)]
+    [InlineData("p05-tiny-vt", 3)]
+    [InlineData("p07-clover-upkeep-mi", 2)]
+    [InlineData("p09-grains-clover-sc", 4)]
+    [InlineData("p11-frost-clover-mo", 4)]
+    [InlineData("p13-chicory-clover-mn", 1)]
+    public void No_plan_rests_on_more_than_a_few_figures_from_memory(string name, int expected)
+    {
+        var answers = Solve(name)!;
+        string[] remembered = [.. Remembered(answers).Order(StringComparer.Ordinal)];
+        Assert.True(remembered.Length == expected, $"{remembered.Length}: {string.Join("; ", remembered)}");
+        bool namesUnchecked = answers.Plan.LimeMethod.Status == DataStatus.Memory || answers.Plan.NutrientSystem.Status == DataStatus.Memory;
+        Assert.True(remembered.Length <= 5 || namesUnchecked);
+    }
+
+    /// <summary>What each sentence is about; one that names several kinds stands for each of them.</summary>
+    private static IEnumerable<string> Remembered(PlotAnswers answers)
+    {
+        var behindFigures = FieldSheet.Of(answers).Figures.SelectMany(f => f.Results.Concat(f.RestsOn)).SelectMany(r => r.Findings);
+        return behindFigures.Concat(answers.Findings)
+            .Where(f => f.Code == ReferenceCodes.FromMemory)
+            .Select(f => f.Values.Single(v => v.Name == "method").Text)
+            .Where(w => !w.StartsWith("the hazards of", StringComparison.Ordinal) && !w.StartsWith("the inoculant group of", StringComparison.Ordinal))
+            .SelectMany(PerKind)
+            .Distinct();
+    }
+
+    private static IEnumerable<string> PerKind(string what)
+    {
+        int of = what.IndexOf(" of ", StringComparison.Ordinal);
+        return of < 0 || what.StartsWith("the target pH", StringComparison.Ordinal) ? [what] : what[(of + 4)..].Split("; ").Select(kind => $"{what[..of]} of {kind}");
+    }
+
     private static string InWords(Dictionary<DataStatus, int> counted) =>
         new StringBuilder().AppendJoin(", ", Enum.GetValues<DataStatus>().Select(s => $"{counted.GetValueOrDefault(s)} {DataStatuses.Words[s]}")).ToString();
 }

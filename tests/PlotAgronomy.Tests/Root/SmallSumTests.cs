@@ -25,6 +25,19 @@ public class SmallSumTests
         Assert.Equal(29_040, MeasuredRate.RowLengthOn(Area.FromAcres(1), Length.FromInches(18)).Feet, 1e-6);
     }
 
+    /// <summary>By hand: 6 bags of 50 lb on three quarters of an acre are 400 lb/ac; no bag is a rate of zero.</summary>
+    [Fact]
+    public void Six_bags_on_a_plot_are_a_rate()
+    {
+        var bag = Package.FromWeight(Mass.FromPounds(50));
+        Assert.Equal(400, bag.RateOf(6, Area.FromAcres(0.75)).PoundsPerAcre, 1e-9);
+        Assert.Equal(6, bag.CountFor(bag.RateOf(6, Area.FromAcres(0.75)).Over(Area.FromAcres(0.75))));
+        Assert.Equal(0, bag.RateOf(0, Area.FromAcres(1)).PoundsPerAcre);
+        Assert.Throws<ArgumentOutOfRangeException>(() => bag.RateOf(-1, Area.FromAcres(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => bag.RateOf(double.NaN, Area.FromAcres(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => bag.RateOf(1, Area.Zero));
+    }
+
     [Fact]
     public void A_broadcast_rate_goes_back_to_the_drilled_one()
     {

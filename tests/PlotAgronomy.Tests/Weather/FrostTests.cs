@@ -104,6 +104,8 @@ public class FrostTests
         Assert.Equal(3, kale.Select(l => l.Origin.Sources[0].Id).Distinct().Count());
         Assert.Equal(17, kale.Single(l => l.Words == "killed").Milder.DegreesFahrenheit, 0);
         Assert.Empty(ColdLimit.Of(KindCatalog.Standard.Find("switchgrass")));
+        var turnip = KindCatalog.Standard.Find("forage-turnip");
+        Assert.Equal(ColdLimit.Of(turnip), LatestSowing.Of(turnip, Albany, Fraction.FromPercent(50), 2026)[0].HarmedBy);
     }
 
     [Property]

@@ -85,7 +85,8 @@ public sealed class BagOrder : IWorkedResult
     private static BagLine LineOf(BlendWeight weight)
     {
         var offer = weight.Component.Offer;
-        int? bags = offer?.Package.CountFor(weight.Weight.ToMass());
+        // A need too small to weigh still takes a bag: a kind is not left out because its bag is large.
+        int? bags = offer?.Package.CountFor(weight.Weight.ToMass()) is int counted ? Math.Max(1, counted) : null;
         var bought = bags is int count ? BulkSeedMass.FromPounds(count * offer!.Package.Pounds) : weight.Weight;
         return new BagLine
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
@@ -31,4 +32,16 @@ public sealed class BlendFitRequest
         get;
         init => field = Guard.Listed(value, nameof(Standing));
     } = [];
+
+    /// <summary>What is stated of the ground and the day.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join(", ", Stated.DefaultIfEmpty("nothing stated"));
+
+    private IEnumerable<string> Stated =>
+        new[]
+        {
+            Soil?.ToString(),
+            Region?.ToString(),
+            SowingDay?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        }.OfType<string>();
 }

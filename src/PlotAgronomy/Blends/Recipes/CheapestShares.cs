@@ -4,21 +4,32 @@ namespace PlotAgronomy.Blends;
 /// search.</summary>
 /// <remarks>Kinds are settled one after another. What is left to meet, not the path to it, decides how a partial recipe may
 /// go on, so only the cheapest path to each such state is kept. The bound on the cost still to come never exceeds the true
-/// one, so the first whole recipe taken from the queue is the cheapest.</remarks>
+/// one, so the first whole recipe taken from the queue is the cheapest. A search that stops at its limit goes on with the few
+/// cheapest lots of each season and family alone, and of these with the few most promising partial recipes, which takes little
+/// and mostly ends in a whole recipe.</remarks>
 internal sealed class CheapestShares
 {
+    /// <summary>Partial recipes kept of each kind once the search has stopped.</summary>
+    private const int KeptAfterStop = 20;
+
+    /// <summary>Lots of each season and family that the search goes on with.</summary>
+    private const int FewOfEach = 3;
+    private const int MostPromising = 20;
+
     private readonly Candidate[] candidates;
     private readonly Limits limits;
+    private readonly RecipeWork work;
     private readonly double[] cheapestFrom;
     private readonly double[,] cheapestFromInSeason;
     private readonly List<Node> nodes = [];
     private readonly Dictionary<State, double> bestCost = [];
     private readonly PriorityQueue<int, (double Bound, int Order)> queue = new();
 
-    private CheapestShares(Candidate[] candidates, Limits limits)
+    private CheapestShares(Candidate[] candidates, Limits limits, RecipeWork work)
     {
         this.candidates = candidates;
         this.limits = limits;
+        this.work = work;
         cheapestFrom = new double[candidates.Length + 1];
         cheapestFromInSeason = new double[candidates.Length + 1, SeasonSteps.Seasons];
         cheapestFrom[^1] = double.PositiveInfinity;
@@ -71,14 +82,58 @@ internal sealed class CheapestShares
 
     private readonly record struct Node(State State, double Cost, int Parent, int StepsChosen);
 
-    /// <summary>Steps of each candidate in the cheapest recipe, or null when none meets the limits.</summary>
-    internal static int[]? Find(Candidate[] candidates, Limits limits) => new CheapestShares(candidates, limits).Search();
-
-    private int[]? Search()
+    /// <summary>Steps of each candidate in the cheapest recipe, or none when none meets the limits.</summary>
+    internal static FoundShares Find(Candidate[] candidates, Limits limits, RecipeWork work)
     {
-        Add(new State(0, 0, limits.Lacking, limits.MinKinds, limits.MinFamilies, false, 0), 0, -1, 0);
+        if (new CheapestShares(candidates, limits, work).Search(out bool isDone) is var steps && isDone)
+        {
+            return new(steps, true);
+        }
+
+        int[] places = Promising(candidates, limits);
+        var few = new CheapestShares([.. places.Select(p => candidates[p])], limits, work.Afterwards);
+        if (few.SearchAmongFew() is not { } stepsOfFew)
+        {
+            return new(null, false);
+        }
+
+        var all = new int[candidates.Length];
+        for (int i = 0; i < places.Length; i++)
+        {
+            all[places[i]] = stepsOfFew[i];
+        }
+
+        return new(all, false);
+    }
+
+    /// <summary>The cheapest few of each season and of each family, and as many kinds as are asked for.</summary>
+    private static int[] Promising(Candidate[] candidates, Limits limits)
+    {
+        int[] byCost = [.. Enumerable.Range(0, candidates.Length).OrderBy(c => candidates[c].CostPerStep)];
+        var chosen = new HashSet<int>(byCost.Take(Math.Min(limits.MinKinds, MostPromising)));
+        for (int s = 0; s < SeasonSteps.Seasons; s++)
+        {
+            chosen.UnionWith(byCost.Where(c => (candidates[c].SeasonMask & (1 << s)) != 0).Take(FewOfEach));
+        }
+
+        chosen.UnionWith(byCost.GroupBy(c => candidates[c].Family).Take(MostPromising).SelectMany(f => f.Take(FewOfEach)));
+        return [.. chosen.Order()];
+    }
+
+    private State Start => new(0, 0, limits.Lacking, limits.MinKinds, limits.MinFamilies, false, 0);
+
+    private int[]? Search(out bool isDone)
+    {
+        isDone = true;
+        Add(Start, 0, -1, 0);
         while (queue.TryDequeue(out int index, out _))
         {
+            if (work.IsSpent)
+            {
+                isDone = false;
+                return null;
+            }
+
             var node = nodes[index];
             if (node.Cost > bestCost[node.State])
             {
@@ -94,6 +149,32 @@ internal sealed class CheapestShares
         }
 
         return null;
+    }
+
+    /// <summary>Settles one kind after another and keeps the cheapest few of what is left after each.</summary>
+    private int[]? SearchAmongFew()
+    {
+        Add(Start, 0, -1, 0);
+        for (int settled = 0; settled < candidates.Length && !work.IsSpent; settled++)
+        {
+            var kept = new List<int>();
+            while (kept.Count < KeptAfterStop && queue.TryDequeue(out int index, out _))
+            {
+                if (nodes[index].Cost <= bestCost[nodes[index].State])
+                {
+                    kept.Add(index);
+                }
+            }
+
+            queue.Clear();
+            bestCost.Clear();
+            foreach (int index in kept)
+            {
+                Expand(index, nodes[index]);
+            }
+        }
+
+        return queue.TryDequeue(out int best, out _) && nodes[best].State.Next == candidates.Length ? Retrace(best) : null;
     }
 
     private void Expand(int index, Node node)
@@ -142,6 +223,7 @@ internal sealed class CheapestShares
             return;
         }
 
+        work.Add();
         bestCost[state] = cost;
         nodes.Add(new Node(state, cost, parent, stepsChosen));
         queue.Enqueue(nodes.Count - 1, (bound, nodes.Count));

@@ -18,6 +18,10 @@ public sealed class Recipe
     /// <summary>Gets what the seed costs by weight, in the currency of the lots; the search compares recipes by it.</summary>
     public required decimal Cost { get; init; }
 
+    /// <summary>Gets whether no cheaper recipe exists. False when the search stopped at its limit: a cheaper one may
+    /// exist.</summary>
+    public required bool IsProvenCheapest { get; init; }
+
     /// <summary>Gets what to buy: whole packages where a lot is sold so, and what the blend becomes when all of it is
     /// sown.</summary>
     public required BagOrder Packages { get; init; }
@@ -33,4 +37,8 @@ public sealed class Recipe
     public ImmutableArray<string> Reasons => [.. Blend.Parts.Select(p => RecipeReasons.For(p, Coverage, Request))];
 
     private RecipeRequest Request { get; }
+
+    /// <summary>The blend and its cost.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Blend} = {Amounts.Print((double)Cost, 2)}";
 }

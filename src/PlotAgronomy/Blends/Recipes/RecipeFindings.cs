@@ -9,9 +9,19 @@ internal static class RecipeFindings
     /// <param name="request">What was asked.</param>
     /// <param name="found">Cheapest recipe, budget aside.</param>
     /// <param name="recipe">The same when the budget allows it.</param>
-    internal static IEnumerable<Finding> Of(RecipeRequest request, Recipe? found, Recipe? recipe)
+    /// <param name="isUndecided">The search stopped before it found any.</param>
+    internal static IEnumerable<Finding> Of(RecipeRequest request, Recipe? found, Recipe? recipe, bool isUndecided)
     {
-        if (found is null)
+        if (found is { IsProvenCheapest: false })
+        {
+            yield return FindingCatalog.Create(BlendCodes.RecipeSearchStopped);
+        }
+
+        if (isUndecided)
+        {
+            yield return FindingCatalog.Create(BlendCodes.RecipeUndecided);
+        }
+        else if (found is null)
         {
             yield return FindingCatalog.Create(
                 BlendCodes.NoRecipe,

@@ -15,6 +15,10 @@ public sealed class RecipeProposal : IWorkedResult
     /// <summary>Gets the cheapest recipe that meets every goal; null when none does, and a finding says why.</summary>
     public required Recipe? Recipe { get; init; }
 
+    /// <summary>Gets whether the search stopped at its limit before it found any recipe: then none is named, though one may
+    /// exist.</summary>
+    public required bool IsUndecided { get; init; }
+
     /// <summary>Gets the cheapest recipe for covering at least 0, 1, ... 5 seasons, budget aside.</summary>
     public required ImmutableArray<SeasonCountRecipe> CheapestBySeasons { get; init; }
 
@@ -22,7 +26,7 @@ public sealed class RecipeProposal : IWorkedResult
     public required ImmutableArray<ExcludedLot> Excluded { get; init; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(RecipeFindings.Of(Request, Found, Recipe));
+    public ImmutableArray<Finding> Findings => Finding.InOrder(RecipeFindings.Of(Request, Found, Recipe, IsUndecided));
 
     /// <summary>The cheapest recipe, budget aside.</summary>
     internal Recipe? Found { get; init; }
@@ -43,19 +47,21 @@ public sealed class RecipeProposal : IWorkedResult
     /// <exception cref="ArgumentException">No lot, a least total above the greatest, or a smallest share above the
     /// largest.</exception>
     /// <remarks>Shares of a full stand are chosen in steps; among all choices of steps that meet the request the cheapest is
-    /// found exactly. Caps of groups bind when a kind must live on. Cost is by weight; whole packages cost more, and
-    /// <see cref="Recipe.CostInPackages"/>
-    /// stands beside it: another recipe may be cheaper in whole packages.</remarks>
+    /// found exactly, unless there are so many lots that the search stops at its limit, which <see cref="IsUndecided"/> and
+    /// <see cref="Recipe.IsProvenCheapest"/> tell. Caps of groups bind when a kind must live on. Cost is by weight; whole
+    /// packages cost more, and <see cref="Recipe.CostInPackages"/> stands beside it: another recipe may be cheaper in whole
+    /// packages.</remarks>
     public static RecipeProposal Find(RecipeRequest request, IReadOnlyList<Offer<SeedLot>> lots)
     {
         var search = new RecipeSearch(request, lots);
-        var found = search.Cheapest();
+        var found = search.Cheapest(out bool isUndecided);
         var recipe = request.Budget is { } budget && found?.Cost > budget ? null : found;
         return new RecipeProposal
         {
             Request = request,
             Found = found,
             Recipe = recipe,
+            IsUndecided = isUndecided,
             CheapestBySeasons = search.BySeasons(),
             Excluded = search.Excluded,
         };
@@ -69,8 +75,8 @@ public sealed class RecipeProposal : IWorkedResult
                 BlendFormulas
                     .All["blend-cheapest-recipe"]
                     .Line(
-                        c.Recipe is null
-                            ? "not to be had from these lots"
+                        c.IsUndecided ? "not known: the search stopped at its limit"
+                            : c.Recipe is null ? "not to be had from these lots"
                             : $"{c.Recipe.Blend} = {Amounts.Print((double)c.Recipe.Cost, 2)}{InPackages(c.Recipe)}",
                         ("seasons", Amounts.Print(c.Seasons, 0))
                     )

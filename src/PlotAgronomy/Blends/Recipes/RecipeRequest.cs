@@ -128,4 +128,10 @@ public sealed class RecipeRequest
     public ViabilityRule? Rule { get; init; }
 
     internal double ShareThatCovers => SeasonShare ?? BlendConstants.All["season-share"];
+
+    /// <summary>The area, the way of sowing and the seasons.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Amounts.Print(Area, decimals: 2)}, {SowingMethods.InWords(Method)}"
+        + string.Concat(Seasons.Select(s => $", {SeasonalUse.SeasonWords[s]}"));
 }

@@ -12,6 +12,8 @@ internal sealed class RecipeSearch
     private readonly ImmutableArray<ExcludedLot> excluded;
     private readonly Dictionary<string, int> families;
     private readonly bool standingMustLiveOn;
+    private RecipeWork work = new();
+    private bool isStopped;
 
     internal RecipeSearch(RecipeRequest request, IReadOnlyList<Offer<SeedLot>> lots)
     {
@@ -37,17 +39,26 @@ internal sealed class RecipeSearch
     internal ImmutableArray<ExcludedLot> Excluded => excluded;
 
     /// <summary>The cheapest recipe that covers the seasons wanted, budget aside; null when none does.</summary>
-    internal Recipe? Cheapest() => Cheapest(request.Seasons.Aggregate(0, (mask, s) => mask | (1 << (int)Guard.Defined(s))));
+    internal Recipe? Cheapest(out bool isUndecided)
+    {
+        work = new RecipeWork();
+        isStopped = false;
+        var found = Cheapest(request.Seasons.Aggregate(0, (mask, s) => mask | (1 << (int)Guard.Defined(s))));
+        isUndecided = isStopped && found is null;
+        return found;
+    }
 
     /// <summary>For each number of seasons the cheapest over all choices of that many; a set of seasons never costs less than a
     /// part of it, which spares most of the searches.</summary>
     internal ImmutableArray<SeasonCountRecipe> BySeasons()
     {
+        work = new RecipeWork();
         var costs = new Dictionary<int, decimal>();
         var rows = ImmutableArray.CreateBuilder<SeasonCountRecipe>();
         for (int count = 0; count <= SeasonSteps.Seasons; count++)
         {
             Recipe? best = null;
+            isStopped = false;
             var masks = Enumerable
                 .Range(0, 1 << SeasonSteps.Seasons)
                 .Where(m => BitOperations.PopCount((uint)m) == count)
@@ -68,11 +79,21 @@ internal sealed class RecipeSearch
                 }
 
                 var recipe = Cheapest(mask);
-                costs[mask] = recipe?.Cost ?? decimal.MaxValue;
+                costs[mask] =
+                    recipe is { IsProvenCheapest: false } || (recipe is null && isStopped)
+                        ? atLeast
+                        : recipe?.Cost ?? decimal.MaxValue;
                 best = recipe is not null && (best is null || recipe.Cost < best.Cost) ? recipe : best;
             }
 
-            rows.Add(new SeasonCountRecipe { Seasons = count, Recipe = best });
+            rows.Add(
+                new SeasonCountRecipe
+                {
+                    Seasons = count,
+                    Recipe = best,
+                    IsUndecided = isStopped && best is null,
+                }
+            );
         }
 
         return rows.ToImmutable();
@@ -118,8 +139,9 @@ internal sealed class RecipeSearch
             request.MinimumFamilies,
             capped ? StepsDown(wholeGroup.Cap - standingInGroup) : int.MaxValue
         );
-        var steps = CheapestShares.Find([.. components.Select(c => CandidateOf(c, capped, wholeGroup))], limits);
-        return steps is null || steps.All(s => s == 0)
+        var found = CheapestShares.Find([.. components.Select(c => CandidateOf(c, capped, wholeGroup))], limits, work);
+        isStopped |= !found.IsProven;
+        return found.Steps is not { } steps || steps.All(s => s == 0)
             ? null
             : RecipeOf([.. components.Zip(steps).Where(x => x.Second > 0).Select(x => (x.First, x.Second * request.Step))]);
     }
@@ -182,6 +204,7 @@ internal sealed class RecipeSearch
         var coverage = SeasonCoverage.For(blend.KindShares.Concat(request.Standing), request.ShareThatCovers);
         return new Recipe(request)
         {
+            IsProvenCheapest = !isStopped,
             Blend = blend,
             Batch = batch,
             Cost = batch.Lines.Sum(l => BlendMath.Cost(l.Component.Offer!.PricePerPound, l.Weight.Pounds)),

@@ -91,7 +91,7 @@ public sealed partial class FertilizerAnalysis
 
         if (Impossible(percents) is { } fault)
         {
-            problem = $"'{text}' is impossible: {fault.Message}";
+            problem = $"'{text}' is impossible: {Guard.Said(fault)}";
             return false;
         }
 

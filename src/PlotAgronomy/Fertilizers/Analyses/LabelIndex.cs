@@ -47,4 +47,8 @@ public sealed class LabelIndex
         double Worth(FertilizerAnalysis analysis) =>
             values.Select((value, i) => value * analysis.Percent((PlantNutrient)i)).Sum();
     }
+
+    /// <summary>The index.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Percent, 1)} % of what the label is worth";
 }

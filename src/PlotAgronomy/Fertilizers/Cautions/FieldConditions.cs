@@ -43,4 +43,26 @@ public sealed class FieldConditions
 
     /// <summary>Nutrients that nobody has a figure for: that one comes along is said.</summary>
     internal ImmutableArray<PlantNutrient> NotKnown { get; init; } = [];
+
+    /// <summary>What is known of the field.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join(", ", Known.DefaultIfEmpty("nothing known"));
+
+    private IEnumerable<string> Known =>
+        new[]
+        {
+            Soil?.ToString(),
+            Said(IsLegumeStand, "a stand of legumes", "no stand of legumes"),
+            Said(IsIncorporated, "worked in", "left on the surface"),
+            Said(IsNearWater, "near water", "not near water"),
+            TouchesSeed ? "touching the seed" : null,
+        }.OfType<string>();
+
+    private static string? Said(bool? known, string yes, string no) =>
+        known switch
+        {
+            true => yes,
+            false => no,
+            null => null,
+        };
 }

@@ -131,4 +131,11 @@ public sealed class SeedPlacedLimit
         );
 
     private static Length? Inches(double? inches) => inches is { } value ? Length.FromInches(value) : null;
+
+    /// <summary>The crop and the limit.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        Limit is { } limit
+            ? $"{FertilizerWords.SeedRowCrops[Crop]}: at most {Amounts.Print(limit, decimals: 1)}"
+            : $"{FertilizerWords.SeedRowCrops[Crop]}: {PartOfCornLimit} of the limit of corn";
 }

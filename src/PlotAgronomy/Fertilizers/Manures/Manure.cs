@@ -96,4 +96,8 @@ public sealed partial class Manure
 
     private static PoundsPerTonRange Range(CsvRow row, string nutrient) =>
         PoundsPerTonRange.Between(row.Number($"{nutrient}_low_lb_per_ton"), row.Number($"{nutrient}_high_lb_per_ton"));
+
+    /// <summary>The name and what a ton holds.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Name}: N {Nitrogen}, P2O5 {Phosphate}, K2O {Potash}";
 }

@@ -18,4 +18,10 @@ public sealed class ManureRateEnd
 
     /// <summary>Available pounds a ton of the nutrient it is sized by.</summary>
     internal double PoundsPerTon { get; init; }
+
+    /// <summary>The rate and what it brings.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Amounts.Print(Rate, "ton/ac", 2)}: {Amounts.Print(AvailableNitrogen, decimals: 1)} of available N, "
+        + $"{Amounts.Print(Phosphate, decimals: 1)} of P2O5, {Amounts.Print(Potash, decimals: 1)} of K2O";
 }

@@ -14,4 +14,8 @@ public sealed class CatalogFigure
 
     /// <summary>Gets how well the figure is known to stand there.</summary>
     public DataStatus Status => Origin.Status;
+
+    /// <summary>The figure and where it stands.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Value, 4)} ({Origin})";
 }

@@ -38,4 +38,10 @@ public sealed class RoundingTolerance
             Guard.AtLeast(nitrogenOverPercent, 0, "%"),
             Guard.Between(shortPercent, 0, 100, "%")
         );
+
+    /// <summary>The limits.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"within {Amounts.Print(AcceptPercent, 1)} %, nitrogen up to {Amounts.Print(NitrogenOverPercent, 1)} % over, "
+        + $"others up to {Amounts.Print(ShortPercent, 1)} % short";
 }

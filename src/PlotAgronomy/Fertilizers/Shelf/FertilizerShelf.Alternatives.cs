@@ -30,6 +30,8 @@ public sealed partial class FertilizerShelf
         }
 
         SolvedPackages? next = null;
+        double lowerBound = double.PositiveInfinity;
+        var work = new SearchWork();
         for (int product = 0; product < Offers.Length; product++)
         {
             if (cheapest.Bought[product] > 0)
@@ -37,11 +39,13 @@ public sealed partial class FertilizerShelf
                 int[] most = new int[Offers.Length];
                 Array.Fill(most, int.MaxValue);
                 most[product] = (int)cheapest.Bought[product] - 1;
-                var without = PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out _, most);
+                var without = PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool isKnown, most, work);
+                lowerBound = Math.Min(lowerBound, without?.LowerBound ?? (isKnown ? double.PositiveInfinity : 0));
                 next = without is not null && (next is null || without.Cost < next.Cost) ? without : next;
             }
         }
 
+        next = next?.BoundedBy(lowerBound);
         return next is null
             ? null
             : PurchaseBuilder.Build(shelf, area, form, field ?? FieldConditions.Unknown, next, next.IsProven, null, need);

@@ -77,4 +77,8 @@ public sealed partial class FertilizerShelf
 
         return ShelfProblem.Of(Offers, need, area, field?.SeedRowLimit);
     }
+
+    /// <summary>The offers.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Offers.Select(o => o.ToString()));
 }

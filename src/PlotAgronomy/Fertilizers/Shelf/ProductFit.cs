@@ -66,4 +66,8 @@ public sealed class ProductFit
         var rate = ApplicationRate.FromPoundsPerAcre(100 * values[0]);
         return new ProductFit(product, rate, miss, NutrientBalances.Of(need.Targets, (product, rate)));
     }
+
+    /// <summary>The product, its rate and what it misses.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Product} at {Amounts.Print(Rate, decimals: 1)}, missing {Amounts.Print(Miss, 3)}";
 }

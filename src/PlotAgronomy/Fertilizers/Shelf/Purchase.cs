@@ -34,7 +34,7 @@ public sealed class Purchase : IWorkedResult
     public bool MeetsEveryNeed => Balances.All(b => b.IsMet);
 
     /// <summary>Gets a value indicating whether no cheaper plan of this form exists. For a plan that falls short: none as close
-    /// costs less.</summary>
+    /// costs less. False when the search stopped at its limit: a cheaper set, or one that meets more, may exist.</summary>
     public required bool IsProvenCheapest { get; init; }
 
     /// <summary>Gets whether the search stopped at its limit before it found any set: then nothing is known of what to buy, and
@@ -135,6 +135,7 @@ public sealed class Purchase : IWorkedResult
         string proof =
             IsUndecided ? "no set was found before the search stopped"
             : IsProvenCheapest ? "no cheaper set exists"
+            : !MeetsEveryNeed && Conflict is null ? "the search stopped before a set met every need"
             : $"at most {Money(ProvenGap)} above the cheapest";
         lines.Add(FertilizerFormulas.All["total-price"].Line($"{Money(TotalCost)} ({proof})"));
         return lines.ToImmutable();

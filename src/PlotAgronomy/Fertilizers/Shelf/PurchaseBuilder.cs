@@ -31,9 +31,16 @@ internal static class PurchaseBuilder
         else if (solved is null)
         {
             conflict = decided ? ConflictOf(shelf, need, area, form, field, Math.Min(searchLimit, QuarrelSearchLimit)) : null;
-            double[] reachable = SmallestMiss.ReachableNeeds(shelf.Packages, form, searchLimit, out bool isSmallest);
-            var nearest = PackageSolver.Cheapest(shelf.Packages.With(need: reachable), form, shelf.Load, searchLimit, out _);
-            isUndecided = !decided && nearest is not { Cost: > 0 };
+            double[] reachable = SmallestMiss.ReachableNeeds(
+                shelf.Packages,
+                form,
+                searchLimit,
+                out bool isSmallest,
+                out int[]? start
+            );
+            var reached = shelf.Packages.With(need: reachable);
+            var nearest = PackageSolver.Cheapest(reached, form, shelf.Load, searchLimit, out _, default, null, start);
+            isUndecided = !decided && nearest?.Bought.Any(b => b > 0) != true;
             solved = nearest ?? Nothing(shelf);
             isProven = isSmallest && solved.IsProven && !isUndecided;
         }
@@ -118,7 +125,7 @@ internal static class PurchaseBuilder
     private static ImmutableArray<MarginalCost> MarginalCosts(ShelfProblem shelf)
     {
         var simplex = new DualSimplex(shelf.Packages.AsLinearProgram());
-        if (simplex.Solve() != SimplexOutcome.Optimal)
+        if (simplex.Solve(double.PositiveInfinity, new SearchWork()) != SimplexOutcome.Optimal)
         {
             return [];
         }

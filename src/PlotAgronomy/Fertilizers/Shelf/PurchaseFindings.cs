@@ -23,19 +23,13 @@ internal static class PurchaseFindings
     {
         if (conflict is not null)
         {
-            string missing = string.Join(
-                ", ",
-                balances
-                    .Where(b => !b.IsMet)
-                    .Select(b => $"{PlantNutrients.Symbols[b.Nutrient]} {Amounts.Print(b.Missing, decimals: 1)}")
-            );
             string remedy = conflict.Remedy is { } material
                 ? $"adding {material} would make it fit"
                 : "no single material of the catalog would make it fit";
             yield return FindingCatalog.Create(
                 FertilizerCodes.NoSetFits,
                 ("conflict", conflict.ToString()),
-                ("missing", missing),
+                ("missing", Missing(balances)),
                 ("remedy", remedy)
             );
         }
@@ -43,6 +37,10 @@ internal static class PurchaseFindings
         if (isUndecided)
         {
             yield return FindingCatalog.Create(FertilizerCodes.SearchUndecided);
+        }
+        else if (!isProven && conflict is null && balances.Any(b => !b.IsMet))
+        {
+            yield return FindingCatalog.Create(FertilizerCodes.SearchStoppedShort, ("missing", Missing(balances)));
         }
         else if (!isProven)
         {
@@ -79,6 +77,14 @@ internal static class PurchaseFindings
             }
         }
     }
+
+    private static string Missing(ImmutableArray<NutrientBalance> balances) =>
+        string.Join(
+            ", ",
+            balances
+                .Where(b => !b.IsMet)
+                .Select(b => $"{PlantNutrients.Symbols[b.Nutrient]} {Amounts.Print(b.Missing, decimals: 1)}")
+        );
 
     /// <summary>A large figure on more than an acre may be the field's and not the acre's.</summary>
     private static IEnumerable<Finding> PerAcreQuestion(Area area, ImmutableArray<NutrientBalance> balances)

@@ -19,6 +19,7 @@ internal static class ShelfRemedy
         double smallestPackage = shelf.Offers.Min(o => o.Package.Pounds);
         FertilizerMaterial? best = null;
         double leastPounds = double.PositiveInfinity;
+        var work = new SearchWork();
         foreach (var material in FertilizerMaterial.All.Where(CanLieOnAShelf))
         {
             var longer = shelf.Adding(
@@ -27,8 +28,8 @@ internal static class ShelfRemedy
                 area,
                 seedRow
             );
-            double pounds = LeastPounds(longer) * smallestPackage;
-            if (Tolerance.IsBelow(pounds, leastPounds) && LimitConflict.Fits(longer.Packages, form, searchLimit))
+            double pounds = LeastPounds(longer, work) * smallestPackage;
+            if (Tolerance.IsBelow(pounds, leastPounds) && LimitConflict.Fits(longer.Packages, form, searchLimit, work) == true)
             {
                 best = material;
                 leastPounds = pounds;
@@ -41,11 +42,13 @@ internal static class ShelfRemedy
     private static bool CanLieOnAShelf(FertilizerMaterial material) => material.Form != MaterialForm.GasUnderPressure;
 
     /// <summary>Least packages of the last product in any plan that weighs everything; infinite when none fits.</summary>
-    private static double LeastPounds(ShelfProblem shelf)
+    private static double LeastPounds(ShelfProblem shelf, SearchWork work)
     {
         var onlyTheLast = new double[shelf.Offers.Length];
         onlyTheLast[^1] = 1;
         var simplex = new DualSimplex(shelf.Packages.With(price: onlyTheLast).AsLinearProgram());
-        return simplex.Solve() == SimplexOutcome.Optimal ? simplex.Objective() : double.PositiveInfinity;
+        return simplex.Solve(double.PositiveInfinity, work) == SimplexOutcome.Optimal
+            ? simplex.Objective()
+            : double.PositiveInfinity;
     }
 }

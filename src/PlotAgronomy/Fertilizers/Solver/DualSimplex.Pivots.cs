@@ -8,8 +8,10 @@ internal sealed partial class DualSimplex
 
     /// <summary>Pivots until every variable is within its limits.</summary>
     /// <param name="cutoff">Stop as soon as the optimum is known to cost more than this.</param>
-    internal SimplexOutcome Solve(double cutoff = double.PositiveInfinity)
+    /// <param name="work">What may still be done; none given: as much as one program takes.</param>
+    internal SimplexOutcome Solve(double cutoff = double.PositiveInfinity, SearchWork? work = null)
     {
+        work ??= new SearchWork(long.MaxValue);
         for (int pivots = 0; pivots < MostPivots; pivots++)
         {
             // The smallest-index rule cannot cycle; it is slow, so it takes over only when a run is suspiciously long.
@@ -26,14 +28,21 @@ internal sealed partial class DualSimplex
                 return SimplexOutcome.Infeasible;
             }
 
+            if (work.IsSpent)
+            {
+                return SimplexOutcome.Stopped;
+            }
+
             Pivot(row, place, belowLow);
+            work.Add(Size);
             if (cutoff < double.PositiveInfinity && Objective() > cutoff)
             {
                 return SimplexOutcome.AboveCutoff;
             }
         }
 
-        throw new InvalidOperationException("The linear program did not settle: its numbers are too far apart in size.");
+        // Numbers too far apart in size: the program does not settle.
+        return SimplexOutcome.Stopped;
     }
 
     /// <summary>Least rise of the optimum when a basic column must fall by one, or rise by one; infinite when it

@@ -84,6 +84,9 @@ internal sealed partial class DualSimplex
         other.atHigh.CopyTo(atHigh, 0);
     }
 
+    /// <summary>Numbers held, all of which a pivot moves.</summary>
+    internal long Size => (long)(rows + 1) * columns;
+
     internal double Low(int column) => low[column];
 
     internal double High(int column) => high[column];

@@ -2,9 +2,29 @@ namespace PlotAgronomy.Fertilizers;
 
 /// <summary>Tries every pair, then every triple and so on of products until one fits, and keeps the cheapest of that
 /// size.</summary>
-internal static class FewestProductsSearch
+/// <remarks>Products that another replaces are left out first: putting that one in their place makes a set neither dearer nor
+/// longer. Among many products the choices are too many to try; then the search stops, and what it has found stands
+/// unproven.</remarks>
+internal sealed class FewestProductsSearch
 {
+    private readonly PackageProblem problem;
+    private readonly PurchaseForm form;
+    private readonly double[] load;
+    private readonly int nodeLimit;
+    private readonly SearchWork work = new();
+
+    private FewestProductsSearch(PackageProblem problem, PurchaseForm form, double[] load, int nodeLimit) =>
+        (this.problem, this.form, this.load, this.nodeLimit) = (problem, form, load, nodeLimit);
+
     internal static SolvedPackages? Find(PackageProblem problem, PurchaseForm form, double[] load, int nodeLimit)
+    {
+        var reduction = PackageReduction.Of(problem, form == PurchaseForm.SpreadWholePackages);
+        return new FewestProductsSearch(reduction.Problem, form, reduction.Kept<double>(load), nodeLimit).Find() is { } found
+            ? Restored(reduction, found)
+            : null;
+    }
+
+    private SolvedPackages? Find()
     {
         if (PackageSolver.Cheapest(problem, form, load, nodeLimit, out _) is not { } cheapest)
         {
@@ -17,7 +37,12 @@ internal static class FewestProductsSearch
             SolvedPackages? best = null;
             foreach (bool[] chosen in Choices(problem.Products, size))
             {
-                best = Better(problem, form, load, nodeLimit, chosen, best);
+                if (work.IsSpent)
+                {
+                    return (best ?? cheapest).BoundedBy(0);
+                }
+
+                best = Better(chosen, best);
             }
 
             if (best is not null)
@@ -29,35 +54,30 @@ internal static class FewestProductsSearch
         return cheapest;
     }
 
-    private static SolvedPackages? Better(
-        PackageProblem problem,
-        PurchaseForm form,
-        double[] load,
-        int nodeLimit,
-        bool[] chosen,
-        SolvedPackages? best
-    )
+    private SolvedPackages? Better(bool[] chosen, SolvedPackages? best)
     {
         var part = PackageReduction.Keeping(problem, chosen);
         var simplex = new DualSimplex(part.Problem.AsLinearProgram());
-        if (simplex.Solve(best?.Cost ?? double.PositiveInfinity) != SimplexOutcome.Optimal)
+        work.Add(simplex.Size + problem.Products);
+        if (simplex.Solve(best?.Cost ?? double.PositiveInfinity, work) != SimplexOutcome.Optimal)
         {
             return best;
         }
 
         double[] partLoad = [.. load.Where((_, product) => chosen[product])];
-        var plan = PackageSolver.Cheapest(part.Problem, form, partLoad, nodeLimit, out _);
-        return plan is null || (best is not null && plan.Cost >= best.Cost)
-            ? best
-            : new SolvedPackages
-            {
-                Bought = part.Restore<double>(plan.Bought),
-                Spread = part.Restore<double>(plan.Spread),
-                Cost = plan.Cost,
-                LowerBound = plan.LowerBound,
-                IsProven = plan.IsProven,
-            };
+        var plan = PackageSolver.Cheapest(part.Problem, form, partLoad, nodeLimit, out _, default, work);
+        return plan is null || (best is not null && plan.Cost >= best.Cost) ? best : Restored(part, plan);
     }
+
+    private static SolvedPackages Restored(PackageReduction part, SolvedPackages plan) =>
+        new()
+        {
+            Bought = part.Restore<double>(plan.Bought),
+            Spread = part.Restore<double>(plan.Spread),
+            Cost = plan.Cost,
+            LowerBound = plan.LowerBound,
+            IsProven = plan.IsProven,
+        };
 
     /// <summary>Every choice of so many among so many; the array is used again for the next.</summary>
     private static IEnumerable<bool[]> Choices(int count, int size)

@@ -9,8 +9,11 @@ internal static class LimitConflict
     {
         double[] need = [.. problem.Need],
             cap = [.. problem.Cap];
-        bool whole = form == PurchaseForm.SpreadWholePackages && Fits(problem, PurchaseForm.WeighExact, nodeLimit);
+        bool whole =
+            form == PurchaseForm.SpreadWholePackages
+            && Fits(problem, PurchaseForm.WeighExact, nodeLimit, new SearchWork()) != false;
         var tested = whole ? PurchaseForm.SpreadWholePackages : PurchaseForm.WeighExact;
+        var work = new SearchWork();
         for (int nutrient = 0; nutrient < problem.Nutrients; nutrient++)
         {
             TakeAway(need, nutrient, 0);
@@ -24,27 +27,26 @@ internal static class LimitConflict
         {
             double kept = limits[nutrient];
             limits[nutrient] = none;
-            if (Fits(problem.With(need, cap), tested, nodeLimit))
+            if (Fits(problem.With(need, cap), tested, nodeLimit, work) != false)
             {
                 limits[nutrient] = kept;
             }
         }
     }
 
-    /// <summary>Whether any set respects all limits.</summary>
-    internal static bool Fits(PackageProblem problem, PurchaseForm form, int nodeLimit)
+    /// <summary>Whether any set respects all limits; null when the search stopped before it knew.</summary>
+    internal static bool? Fits(PackageProblem problem, PurchaseForm form, int nodeLimit, SearchWork work)
     {
         if (form != PurchaseForm.SpreadWholePackages)
         {
-            return new DualSimplex(problem.AsLinearProgram()).Solve() == SimplexOutcome.Optimal;
+            var outcome = new DualSimplex(problem.AsLinearProgram()).Solve(double.PositiveInfinity, work);
+            return outcome == SimplexOutcome.Stopped ? null : outcome == SimplexOutcome.Optimal;
         }
 
-        var answer = PackageSearch.Cheapest(
-            problem.With(price: new double[problem.Products]),
-            spreadWhole: true,
-            default,
-            nodeLimit
-        );
-        return answer.Packages is not null || !answer.IsProven;
+        var free = PackageReduction.Of(problem.With(price: new double[problem.Products]), spreadWhole: true).Problem;
+        var answer = PackageSearch.Cheapest(free, spreadWhole: true, default, nodeLimit, work);
+        return answer.Packages is not null ? true
+            : answer.IsProven ? false
+            : null;
     }
 }

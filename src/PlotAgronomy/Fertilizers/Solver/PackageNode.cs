@@ -76,9 +76,12 @@ internal sealed class PackageNode
         }
     }
 
-    internal SimplexOutcome Solve(double cutoff)
+    /// <summary>Numbers held.</summary>
+    internal long Size => simplex.Size;
+
+    internal SimplexOutcome Solve(double cutoff, SearchWork work)
     {
-        var outcome = simplex.Solve(cutoff - paid);
+        var outcome = simplex.Solve(cutoff - paid, work);
         if (outcome == SimplexOutcome.Optimal)
         {
             simplex.Columns(values);

@@ -15,8 +15,28 @@ internal sealed class PackageReduction
 
     internal PackageProblem Problem { get; }
 
-    internal static PackageReduction Of(PackageProblem original, bool spreadWhole) =>
-        Keeping(original, Dominance.Dominated(original, spreadWhole), keep: false);
+    /// <param name="original">The problem.</param>
+    /// <param name="spreadWhole">Every bought package goes on whole; else any part of it may.</param>
+    /// <param name="most">Most packages of each product; none given: no limit.</param>
+    /// <param name="start">A set whose products are kept whatever replaces them; none given: none.</param>
+    internal static PackageReduction Of(
+        PackageProblem original,
+        bool spreadWhole,
+        ReadOnlySpan<int> most = default,
+        ReadOnlySpan<int> start = default
+    )
+    {
+        // A limit on one product may make another, dearer one useful: then nothing is left out.
+        bool[] dominated = original.Most is null
+            ? Dominance.Dominated(original, spreadWhole, most)
+            : new bool[original.Products];
+        for (int product = 0; product < start.Length; product++)
+        {
+            dominated[product] &= start[product] == 0;
+        }
+
+        return Keeping(original, dominated, keep: false);
+    }
 
     /// <summary>Keeps the products marked with <paramref name="keep"/>.</summary>
     internal static PackageReduction Keeping(PackageProblem original, ReadOnlySpan<bool> marks, bool keep = true)
@@ -32,6 +52,7 @@ internal sealed class PackageReduction
 
         var problem = new PackageProblem(original.Nutrients, kept.Count)
         {
+            MissWeight = original.MissWeight,
             Most = original.Most is null ? null : [.. kept.Select(product => original.Most[product])],
         };
         original.Need.CopyTo(problem.Need, 0);
@@ -46,6 +67,19 @@ internal sealed class PackageReduction
         }
 
         return new PackageReduction(problem, [.. kept], original.Products);
+    }
+
+    /// <summary>The values of the products kept; none for none.</summary>
+    internal T[] Kept<T>(ReadOnlySpan<T> values)
+        where T : struct
+    {
+        var some = new T[values.IsEmpty ? 0 : kept.Length];
+        for (int place = 0; place < some.Length; place++)
+        {
+            some[place] = values[kept[place]];
+        }
+
+        return some;
     }
 
     internal T[] Restore<T>(ReadOnlySpan<T> values)

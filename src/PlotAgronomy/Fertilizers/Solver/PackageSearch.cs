@@ -8,7 +8,7 @@ internal sealed class PackageSearch
 {
     internal const int DefaultNodeLimit = 200_000;
 
-    /// <summary>Nodes kept at once: each holds a linear program.</summary>
+    /// <summary>Nodes kept at once at most: each holds a linear program; of large ones fewer are kept.</summary>
     private const int MostDepth = 2_000;
     private const double CostTolerance = 1e-7;
 
@@ -18,6 +18,7 @@ internal sealed class PackageSearch
     private readonly PackageProblem problem;
     private readonly bool spreadWhole;
     private readonly int nodeLimit;
+    private readonly SearchWork work;
     private readonly int products;
     private readonly double priceStep;
     private readonly List<PackageNode> path = [];
@@ -26,12 +27,14 @@ internal sealed class PackageSearch
     private double bestCost = double.PositiveInfinity;
     private double openBound = double.PositiveInfinity;
     private int nodes;
+    private long mostDepth;
 
-    private PackageSearch(PackageProblem problem, bool spreadWhole, int nodeLimit)
+    private PackageSearch(PackageProblem problem, bool spreadWhole, int nodeLimit, SearchWork work)
     {
         this.problem = problem;
         this.spreadWhole = spreadWhole;
         this.nodeLimit = nodeLimit;
+        this.work = work;
         products = problem.Products;
         priceStep = problem.MissWeight is null ? PriceStep.Of(problem.Price) : 0;
         candidate = new double[products];
@@ -42,15 +45,21 @@ internal sealed class PackageSearch
     /// <param name="spreadWhole">Every bought package goes on whole; else any part of it may.</param>
     /// <param name="most">Most packages of each product; none given: no limit but usefulness.</param>
     /// <param name="nodeLimit">Most linear programs to solve.</param>
+    /// <param name="work">What may still be done for the question; none given: as much as one question may cost.</param>
+    /// <param name="start">A set known to be a plan, which the search only replaces by a better one; none given: none.</param>
     internal static PackageAnswer Cheapest(
         PackageProblem problem,
         bool spreadWhole,
         ReadOnlySpan<int> most = default,
-        int nodeLimit = DefaultNodeLimit
+        int nodeLimit = DefaultNodeLimit,
+        SearchWork? work = null,
+        ReadOnlySpan<int> start = default
     )
     {
-        var search = new PackageSearch(problem, spreadWhole, nodeLimit);
+        var search = new PackageSearch(problem, spreadWhole, nodeLimit, work ?? new SearchWork());
+        search.StartFrom(start);
         var root = PackageNode.Root(problem, spreadWhole);
+        search.mostDepth = Math.Clamp(SearchWork.MostHeld / Math.Max(1, root.Size), 1, MostDepth);
         for (int product = 0; product < problem.Products; product++)
         {
             int useful = problem.MostUseful(product);
@@ -102,12 +111,35 @@ internal sealed class PackageSearch
         }
     }
 
+    private void StartFrom(ReadOnlySpan<int> start)
+    {
+        double cost = 0;
+        for (int product = 0; product < start.Length; product++)
+        {
+            candidate[product] = start[product];
+            cost += start[product] * problem.Price[product];
+        }
+
+        if (!start.IsEmpty && (!spreadWhole || IsPlan(ref cost)))
+        {
+            best = start.ToArray();
+            bestCost = cost;
+        }
+    }
+
     /// <summary>Solves the node below the turns taken so far; if it must be branched on, that is the next turn.</summary>
     private void Enter(List<Turn> turns)
     {
         var node = path[turns.Count];
         nodes++;
-        if (node.Solve(Cutoff) != SimplexOutcome.Optimal)
+        work.Add(node.Size);
+        var outcome = node.Solve(Cutoff, work);
+        if (outcome == SimplexOutcome.Stopped)
+        {
+            openBound = Math.Min(openBound, node.Cost);
+        }
+
+        if (outcome != SimplexOutcome.Optimal)
         {
             return;
         }
@@ -136,7 +168,7 @@ internal sealed class PackageSearch
             return false;
         }
 
-        if (nodes >= nodeLimit || depth >= MostDepth)
+        if (nodes >= nodeLimit || depth >= mostDepth || work.IsSpent)
         {
             openBound = Math.Min(openBound, bound);
             return false;

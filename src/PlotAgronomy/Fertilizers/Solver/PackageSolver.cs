@@ -15,6 +15,8 @@ internal static class PackageSolver
     /// <param name="nodeLimit">Most linear programs to solve.</param>
     /// <param name="decided">False when the search stopped at its limit before it found any set.</param>
     /// <param name="most">Most packages of each product; none given: no limit.</param>
+    /// <param name="work">What may still be done for the question; none given: as much as one question may cost.</param>
+    /// <param name="start">A set known to be a plan when every package is emptied; none given: none.</param>
     /// <returns>The plan, or null when none fits, or none was found within the limit.</returns>
     internal static SolvedPackages? Cheapest(
         PackageProblem problem,
@@ -22,13 +24,14 @@ internal static class PackageSolver
         ReadOnlySpan<double> load,
         int nodeLimit,
         out bool decided,
-        ReadOnlySpan<int> most = default
+        ReadOnlySpan<int> most = default,
+        SearchWork? work = null,
+        ReadOnlySpan<int> start = default
     )
     {
-        decided = true;
         if (form == PurchaseForm.WeighExact)
         {
-            return WeighExact(problem);
+            return WeighExact(problem, out decided);
         }
 
         if (problem.IsBeyondCounting)
@@ -38,28 +41,22 @@ internal static class PackageSolver
         }
 
         bool spreadWhole = form == PurchaseForm.SpreadWholePackages;
-        PackageAnswer answer;
-        int[]? packages;
-        if (most.IsEmpty && problem.Most is null)
-        {
-            // A limit on one product may make another, dearer one useful: then nothing is left out.
-            var reduction = PackageReduction.Of(problem, spreadWhole);
-            answer = PackageSearch.Cheapest(reduction.Problem, spreadWhole, default, nodeLimit);
-            packages = answer.Packages is null ? null : reduction.Restore<int>(answer.Packages);
-        }
-        else
-        {
-            answer = PackageSearch.Cheapest(problem, spreadWhole, most, nodeLimit);
-            packages = answer.Packages;
-        }
-
-        decided = packages is not null || answer.IsProven;
-        if (packages is null)
+        var reduction = PackageReduction.Of(problem, spreadWhole, most, start);
+        var answer = PackageSearch.Cheapest(
+            reduction.Problem,
+            spreadWhole,
+            reduction.Kept(most),
+            nodeLimit,
+            work,
+            reduction.Kept(start)
+        );
+        decided = answer.Packages is not null || answer.IsProven;
+        if (answer.Packages is null)
         {
             return null;
         }
 
-        double[] bought = Array.ConvertAll(packages, p => (double)p);
+        double[] bought = Array.ConvertAll(reduction.Restore<int>(answer.Packages), p => (double)p);
         return new SolvedPackages
         {
             Bought = bought,
@@ -73,10 +70,12 @@ internal static class PackageSolver
     /// <summary>Pounds that one package brings to the ground, for <see cref="Cheapest"/>.</summary>
     internal static double Load(double nutrientPounds, double packagePounds) => nutrientPounds + (CarryingWeight * packagePounds);
 
-    private static SolvedPackages? WeighExact(PackageProblem problem)
+    private static SolvedPackages? WeighExact(PackageProblem problem, out bool decided)
     {
         var simplex = new DualSimplex(problem.AsLinearProgram());
-        if (simplex.Solve() != SimplexOutcome.Optimal)
+        var outcome = simplex.Solve(double.PositiveInfinity, new SearchWork());
+        decided = outcome != SimplexOutcome.Stopped;
+        if (outcome != SimplexOutcome.Optimal)
         {
             return null;
         }
@@ -106,7 +105,7 @@ internal static class PackageSolver
         }
 
         var simplex = new DualSimplex(program);
-        if (simplex.Solve() != SimplexOutcome.Optimal)
+        if (simplex.Solve(double.PositiveInfinity, new SearchWork()) != SimplexOutcome.Optimal)
         {
             throw new InvalidOperationException("The packages bought do not meet the needs.");
         }

@@ -11,4 +11,7 @@ internal enum SimplexOutcome
 
     /// <summary>The optimum costs more than the cutoff; the search stopped there.</summary>
     AboveCutoff,
+
+    /// <summary>The work a question may cost was done before the optimum was found.</summary>
+    Stopped,
 }

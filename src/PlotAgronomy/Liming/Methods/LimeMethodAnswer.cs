@@ -57,4 +57,8 @@ public sealed class LimeMethodAnswer
         material.Neutralizes && material.FindFigure(index) is { Value: > 0 };
 
     private ApplicationRate? OnCommonBasis(LimeRate? rate) => isComparable ? rate?.AtDepth(depth).RateOf(material) : null;
+
+    /// <summary>What the method answers.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Need.ToString();
 }

@@ -56,4 +56,8 @@ public sealed class LimeOfferCost
     /// <summary>What the order would be if the material had this figure.</summary>
     internal LimeOrder? OrderWith(LimeFigure figure) =>
         figure.Value > 0 ? LimeOrder.For(request.ForOffer(Offer with { Item = Offer.Item.WithFigure(figure) })) : null;
+
+    /// <summary>The offer and its order, or why there is none.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => WhyNot is { } why ? $"{Offer}: {why}" : $"{Offer}: {Order}";
 }

@@ -109,4 +109,8 @@ public sealed class LimeOrderRequest
             Package = package,
             Price = price,
         };
+
+    /// <summary>What is wanted of what on which area.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Rate} of {Material} on {Amounts.Print(Area, decimals: 2)}";
 }

@@ -67,7 +67,10 @@ internal readonly struct LimeSplit
             double left = pounds - (part * beforeSowing);
             if (beforeSowing < count && left > 0)
             {
-                AddOnStand(dressings, left);
+                foreach (var (after, mass) in OnStand.Parts(beforeSowing, months, left, acres))
+                {
+                    dressings.Add(Dressing(dressings.Count + 1, after, mass, LimePlacement.Surface));
+                }
             }
 
             return dressings.ToImmutable();
@@ -90,7 +93,7 @@ internal readonly struct LimeSplit
         {
             yield return FindingCatalog.Create(
                 LimingCodes.LaterOnSurface,
-                ("most", LimeText.Tons(OnStand.MostAtOnce!.Value.PoundsPerAcre))
+                ("most", LimeText.Tons(OnStand.MostAtOnce.PoundsPerAcre))
             );
         }
     }
@@ -111,49 +114,10 @@ internal readonly struct LimeSplit
     /// <summary>Whose limit and way of dividing are kept, where the order states no limit of its own.</summary>
     private LimePlacementRule Keeper => rule?.MostAtOnce is not null ? rule : Practice ?? LimePlacementRule.WithHighestLimit;
 
-    /// <summary>What may lie on a stand: the institution's own most on the surface, else that of common practice.</summary>
-    private LimePlacementRule OnStand =>
-        LimePlacementRule.FindForInstitution(request.Rate.Institution, LimePlacement.Surface) is { MostAtOnce: not null } own
-            ? own
-            : LimePlacementRule.PracticeOnSurface;
+    private LimeOnStand OnStand => LimeOnStand.By(request.Rate.Institution);
 
     /// <summary>How many dressings can be worked in before what stands for years is sown.</summary>
-    private int BeforeSowing
-    {
-        get
-        {
-            if (
-                count < 2
-                || months == 0
-                || request is not { StandsForYears: true, Placement: LimePlacement.WorkedIn }
-                || request.SowingOn is not { } sowing
-            )
-            {
-                return count;
-            }
-
-            var first = request.FirstDressingOn ?? sowing;
-            int before = 1;
-            while (before < count && first.AddMonths(before * months) <= sowing)
-            {
-                before++;
-            }
-
-            return before;
-        }
-    }
-
-    private void AddOnStand(ImmutableArray<LimeDressing>.Builder dressings, double left)
-    {
-        var surface = OnStand;
-        int parts = Package.RoundUp(left / acres / surface.MostAtOnce!.Value.PoundsPerAcre);
-        int apart = Math.Max(months, surface.MonthsBetween ?? 0);
-        for (int n = 1; n <= parts; n++)
-        {
-            int after = ((dressings.Count - n) * months) + (n * apart);
-            dressings.Add(Dressing(dressings.Count + 1, after, left / parts, LimePlacement.Surface));
-        }
-    }
+    private int BeforeSowing => LimeOnStand.DressingsBeforeSowing(request, count, months);
 
     private Finding SplitFinding(ApplicationRate most)
     {
@@ -190,7 +154,7 @@ internal readonly struct LimeSplit
         {
             Number = number,
             MonthsAfterFirst = after,
-            On = request.FirstDressingOn?.AddMonths(after),
+            On = request.FirstDressingOn is { } first ? LimeOnStand.MonthsAfter(first, after) : null,
             Placement = placement,
             Rate = ApplicationRate.FromPoundsPerAcre(mass / acres),
             Mass = Mass.FromPounds(mass),

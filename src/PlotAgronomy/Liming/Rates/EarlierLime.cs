@@ -35,12 +35,14 @@ public sealed class EarlierLime
     {
         ArgumentNullException.ThrowIfNull(institution);
         Guard.Defined(soilClass);
-        return IsCreditedBy(institution)
-            ? ApplicationRate.FromPoundsPerAcre(LimeMath.ResidualTonsPerAcre(Rate.PoundsPerAcre, Months, LossOn(soilClass)))
+        return EarlierLimeRule.FindForInstitution(institution) is { } rule
+            ? ApplicationRate.FromPoundsPerAcre(
+                LimeMath.ResidualTonsPerAcre(Rate.PoundsPerAcre, Months, rule.LossAMonthOn(soilClass))
+            )
             : null;
     }
 
-    internal static bool IsCreditedBy(Institution institution) => institution == Institution.NorthCarolina;
+    internal static bool IsCreditedBy(Institution institution) => EarlierLimeRule.FindForInstitution(institution) is not null;
 
     internal static Finding NoCreditFrom(Institution institution) =>
         FindingCatalog.Create(LimingCodes.CreditNotPrinted, ("institution", institution.Name));
@@ -52,20 +54,21 @@ public sealed class EarlierLime
     /// <summary>How the credit was reckoned; no line when the institution prints no rule.</summary>
     internal IEnumerable<WorkedLine> CreditLines(string what, Institution institution, SoilClass soilClass)
     {
-        if (CreditBy(institution, soilClass) is { } credit)
+        if (CreditBy(institution, soilClass) is { } credit && EarlierLimeRule.FindForInstitution(institution) is { } rule)
         {
             yield return LimingFormulas
-                .All["nc-lime-credit"]
+                .All[rule.FormulaId]
                 .Line(
                     $"{LimeText.Tons(credit.PoundsPerAcre)} ton/ac",
                     ("what", what),
                     ("earlier lime", LimeText.Tons(Rate.PoundsPerAcre)),
                     ("months", Amounts.Print(Months, 1)),
-                    ("loss a month", Amounts.Print(LossOn(soilClass), 3))
+                    ("loss a month", Amounts.Print(rule.LossAMonthOn(soilClass), 3))
                 );
         }
     }
 
-    private static double LossOn(SoilClass soilClass) =>
-        LimingConstants.All[soilClass == SoilClass.Mineral ? "nc-residual-mineral" : "nc-residual-organic"];
+    /// <summary>The rate and its age.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Amounts.Print(Rate, "ton/ac", 2)} {Amounts.Print(Months, 1)} months ago";
 }

@@ -49,4 +49,8 @@ public sealed class LimeRounding
         double rounded = whole * Step.PoundsPerAcre;
         return ApplicationRate.FromPoundsPerAcre(Tolerance.IsBelow(rounded, NoneBelow.PoundsPerAcre) ? 0 : rounded);
     }
+
+    /// <summary>The step of an institution.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Institution}: to {Amounts.Print(Step, "ton/ac", 3)}";
 }

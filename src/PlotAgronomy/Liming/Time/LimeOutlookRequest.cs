@@ -52,4 +52,9 @@ public sealed class LimeOutlookRequest
     } = [];
 
     internal double SoilPh => Soil.WaterPh!.Value;
+
+    /// <summary>What is put on when.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Rate} of {Material} on {LimeText.Date(LimedOn)}, planting on {LimeText.Date(PlantingOn)}";
 }

@@ -39,4 +39,8 @@ public sealed class ComponentNeed
     internal NutrientNeed? For(PlantNutrient nutrient) => nutrient == PlantNutrient.Phosphate ? Phosphate : Potash;
 
     internal CropRow? RowFor(PlantNutrient nutrient) => nutrient == PlantNutrient.Phosphate ? PhosphateRow : PotashRow;
+
+    /// <summary>The kind and what it needs.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", new object?[] { Component, Phosphate, Potash }.OfType<object>());
 }

@@ -84,4 +84,8 @@ public sealed class KindProxy
             }
         }
     }
+
+    /// <summary>The rows it is taken as.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"taken as {string.Join(", ", Rows.Select(CropRows.WordsFor))}; {Nitrogen}";
 }

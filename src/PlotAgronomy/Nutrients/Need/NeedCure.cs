@@ -64,16 +64,20 @@ internal sealed class NeedCure(
     internal ImmutableArray<RecommendationSystem> ServedBy(PlantNutrient nutrient) =>
         [.. Silences(nutrient).SelectMany(u => u.ServedBy).Concat(WithARow(nutrient)).Distinct()];
 
-    private IEnumerable<UnansweredNutrient> Silences(PlantNutrient nutrient) =>
+    /// <summary>The kinds that count, by their share and not by the order in which they were written down.</summary>
+    private IEnumerable<ComponentNeed> Counting =>
         components
             .Where(c => c.Counts)
-            .SelectMany(c => c.AnswerFor(nutrient)?.Unanswered ?? [])
-            .Where(u => u.Nutrient == nutrient);
+            .OrderByDescending(c => c.Component.ShareOfFullStand)
+            .ThenBy(c => c.Component.Kind.Id, StringComparer.Ordinal);
+
+    private IEnumerable<UnansweredNutrient> Silences(PlantNutrient nutrient) =>
+        Counting.SelectMany(c => c.AnswerFor(nutrient)?.Unanswered ?? []).Where(u => u.Nutrient == nutrient);
 
     /// <summary>Where this system has no row for a kind: those that have one, and take the test.</summary>
     private IEnumerable<RecommendationSystem> WithARow(PlantNutrient nutrient) =>
-        from component in components
-        where component.Counts && component.RowFor(nutrient) is null
+        from component in Counting
+        where component.RowFor(nutrient) is null
         from system in request.System?.Siblings() ?? []
         where
             KindProxy

@@ -30,7 +30,11 @@ internal sealed class NitrogenOfBlend
         CreditPounds = request.LegumeCredit?.Rate.PoundsPerAcre ?? 0;
         LowPounds = NitrogenMath.AfterCredit(GrossLowPounds, CreditPounds);
         HighPounds = NitrogenMath.AfterCredit(GrossHighPounds, CreditPounds);
-        Leading = answered.Where(c => c.Nitrogen.High > ApplicationRate.Zero).MaxBy(c => Part(c, c.Nitrogen.High!.Value));
+        Leading = answered
+            .Where(c => c.Nitrogen.High > ApplicationRate.Zero)
+            .OrderByDescending(c => Part(c, c.Nitrogen.High!.Value))
+            .ThenBy(c => c.Component.Kind.Id, StringComparer.Ordinal)
+            .FirstOrDefault();
     }
 
     /// <summary>Whether every non-legume's rule gave a figure; else the sum would be too low in silence.</summary>
@@ -48,7 +52,7 @@ internal sealed class NitrogenOfBlend
 
     internal double HighPounds { get; }
 
-    /// <summary>The kind with the largest part; the dressings follow its rule.</summary>
+    /// <summary>The kind with the largest part, of equal ones the first by its id; the dressings follow its rule.</summary>
     internal ComponentNeed? Leading { get; }
 
     internal IEnumerable<Finding> Findings =>

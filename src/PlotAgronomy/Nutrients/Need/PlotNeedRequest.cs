@@ -73,4 +73,8 @@ public sealed class PlotNeedRequest
         get;
         init => field = Guard.Listed(value, nameof(Overrides));
     } = [];
+
+    /// <summary>The soil, the kinds and the system.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{string.Join(", ", Kinds)} on {Soil} by {System}";
 }

@@ -117,7 +117,7 @@ public sealed class CropRemoval : IWorkedResult
                 ("part carried off", NutrientFormulas.Number(part.Value)),
                 ("share kept", NutrientFormulas.Number(ShareKept(perUnit.Nutrient)))
             )
-            .From(figure!.Origin.FirstSource);
+            .From(figure!.Origin.Published?.FirstSource);
     }
 
     /// <summary>What it comes to: the last line of its working.</summary>

@@ -8,9 +8,20 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class RemovalFigure
 {
+    private const string OwnId = "own-figure";
+
     private static readonly Table<RemovalFigure> Table = new("Nutrients/Data/removal.csv", r => new RemovalFigure(r));
 
     private static readonly Catalog<RemovalFigure> Catalog = new("removal figure", () => Table.Rows, e => e.Id, e => e.Status);
+
+    private RemovalFigure(
+        string id,
+        string crop,
+        YieldUnit unit,
+        string part,
+        Origin origin,
+        ImmutableArray<(PlantNutrient, double, double)> poundsPerUnit
+    ) => (Id, Crop, Unit, Part, Origin, PoundsPerUnit) = (id, crop, unit, part, origin, poundsPerUnit);
 
     private RemovalFigure(CsvRow row)
     {
@@ -68,9 +79,50 @@ public sealed class RemovalFigure
     public static bool TryFind(string? id, [NotNullWhen(true)] out RemovalFigure? figure, out string problem) =>
         Catalog.TryFind(id, out figure, out problem);
 
+    /// <summary>A figure of one's own, such as the analysis of one's own hay.</summary>
+    /// <param name="crop">Crop in words.</param>
+    /// <param name="unit">Unit of yield.</param>
+    /// <param name="detail">Where it is from, such as <c>forage test of the first cut</c>.</param>
+    /// <param name="poundsPerUnit">Nutrients, each once, and the pounds that leave with one unit of yield: N, P2O5, K2O and the
+    /// like; finite, at least 0.</param>
+    /// <returns>The figure.</returns>
+    /// <exception cref="ArgumentException">No nutrient, one that stands twice, a blank text or an impossible number.</exception>
+    /// <remarks>A forage test in percent of dry matter: pounds in a ton of hay = 20 x percent x part that is dry, of P and K
+    /// times 2.29 and 1.20.</remarks>
+    public static RemovalFigure Stated(
+        string crop,
+        YieldUnit unit,
+        string detail,
+        params IReadOnlyList<(PlantNutrient Nutrient, double Pounds)> poundsPerUnit
+    )
+    {
+        Guard.NotBlank(crop);
+        Guard.Defined(unit);
+        Guard.NotEmpty(poundsPerUnit);
+        if (poundsPerUnit.Select(n => n.Nutrient).Distinct().Count() < poundsPerUnit.Count)
+        {
+            throw new ArgumentException("A nutrient stands twice.", nameof(poundsPerUnit));
+        }
+
+        return new(
+            OwnId,
+            crop,
+            unit,
+            crop,
+            Origin.FromUser(detail),
+            [.. poundsPerUnit.Select(n => Stated(n.Nutrient, n.Pounds))]
+        );
+    }
+
     /// <summary>Text such as <c>alfalfa hay, kentucky-alfalfa-hay</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Crop}, {Id}";
+
+    private static (PlantNutrient, double, double) Stated(PlantNutrient nutrient, double pounds)
+    {
+        Guard.AtLeast(pounds, 0, "lb per unit");
+        return (Guard.Defined(nutrient), pounds, pounds);
+    }
 
     private static IEnumerable<(PlantNutrient, double, double)> Range(
         CsvRow row,

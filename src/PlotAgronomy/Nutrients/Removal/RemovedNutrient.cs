@@ -22,5 +22,6 @@ public sealed class RemovedNutrient
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Nutrient}: {Low} to {High}";
+    public override string ToString() =>
+        Low < High ? $"{PlantNutrients.Symbols[Nutrient]}: {Low} to {High}" : $"{PlantNutrients.Symbols[Nutrient]}: {Low}";
 }

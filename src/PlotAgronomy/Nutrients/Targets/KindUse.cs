@@ -19,4 +19,21 @@ public sealed class KindUse
 
     /// <summary>Gets the nitrogen rule; null takes the proxy's.</summary>
     public NitrogenRule? Nitrogen { get; init; }
+
+    /// <summary>What is stated of its use.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        string.Join(
+            ", ",
+            new object?[]
+            {
+                TakenAs is { } row ? $"taken as {CropRows.WordsFor(row)}" : null,
+                Yield,
+                IsCarriedOff ? "carried off" : null,
+                Removal,
+                Nitrogen,
+            }
+                .OfType<object>()
+                .DefaultIfEmpty("as its kind")
+        );
 }

@@ -5,24 +5,28 @@ using System.Text.Json;
 namespace PlotAgronomy.PlanFiles;
 
 /// <summary>One of a few words, each of which stands for something.</summary>
-internal sealed class PlanChoice<T>(ImmutableArray<(string Word, T Value)> words) : PlanValue<T>
+/// <typeparam name="T">What a word stands for.</typeparam>
+/// <param name="words">The words.</param>
+/// <param name="values">What each stands for; as many as words, or more.</param>
+internal sealed class PlanChoice<T>(string[] words, T[] values) : PlanValue<T>
     where T : notnull
 {
-    internal override string InWords => string.Join(", ", words.Select(w => $"`{w.Word}`"));
+    internal PlanChoice(ImmutableArray<(string Word, T Value)> choices)
+        : this([.. choices.Select(c => c.Word)], [.. choices.Select(c => c.Value)]) { }
 
-    private string Words => string.Join(", ", words.Select(w => w.Word));
+    internal override string InWords => string.Join(", ", words.Select(w => $"`{w}`"));
 
-    internal override void Describe(Utf8JsonWriter schema) => SchemaText.WriteNames(schema, "enum", words.Select(w => w.Word));
+    private string Words => string.Join(", ", words);
+
+    internal override void Describe(Utf8JsonWriter schema) => SchemaText.WriteNames(schema, "enum", words);
 
     internal override bool TryRead(PlanNode node, PlanPart at, [MaybeNullWhen(false)] out T value)
     {
-        foreach (var (word, found) in words)
+        int place = node.Kind == PlanNodeKind.Text ? Array.IndexOf(words, node.Text) : -1;
+        if (place >= 0)
         {
-            if (node.Kind == PlanNodeKind.Text && node.Text == word)
-            {
-                value = found;
-                return true;
-            }
+            value = values[place];
+            return true;
         }
 
         value = default;
@@ -32,11 +36,11 @@ internal sealed class PlanChoice<T>(ImmutableArray<(string Word, T Value)> words
 
     internal override PlanNode? Write(T value, string path, List<PlanProblem> refusals)
     {
-        foreach (var (word, known) in words)
+        for (int i = 0; i < words.Length; i++)
         {
-            if (EqualityComparer<T>.Default.Equals(known, value))
+            if (EqualityComparer<T>.Default.Equals(values[i], value))
             {
-                return new PlanNode(PlanNodeKind.Text, path, word);
+                return new PlanNode(PlanNodeKind.Text, path, words[i]);
             }
         }
 

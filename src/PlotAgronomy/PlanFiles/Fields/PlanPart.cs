@@ -107,7 +107,7 @@ internal sealed class PlanPart
         }
         catch (Exception refused) when (refused is ArgumentException or InvalidOperationException or ArithmeticException)
         {
-            Report(place, refused is ArithmeticException ? BeyondReckoning : WithoutParameter(refused.Message));
+            Report(place, refused is ArithmeticException ? BeyondReckoning : Guard.Said(refused));
             made = default;
             return false;
         }
@@ -176,8 +176,6 @@ internal sealed class PlanPart
             return false;
         }
     }
-
-    private static string WithoutParameter(string message) => message.Split(" (Parameter", 2)[0].ReplaceLineEndings(" ");
 
     private object? Value(PlanField field)
     {

@@ -122,13 +122,36 @@ internal static class Value
     /// <param name="words">The words.</param>
     /// <param name="never">Values that a plan file never names.</param>
     internal static PlanValue<T> Choice<T>(EnumWords<T> words, params T[] never)
-        where T : struct, Enum =>
-        new PlanChoice<T>([.. words.All.Where(w => !never.Contains(w.Value)).Select(w => (w.Word, w.Value))]);
+        where T : struct, Enum
+    {
+        var told = new List<string>(words.Count);
+        var values = new T[words.Count];
+        for (int i = 0; i < words.Count; i++)
+        {
+            if (never.Length == 0 || !never.Contains(words.ValueAt(i)))
+            {
+                values[told.Count] = words.ValueAt(i);
+                told.Add(words.WordAt(i));
+            }
+        }
+
+        return new PlanChoice<T>([.. told], values);
+    }
 
     /// <summary>The words of an enumeration with hyphens in place of spaces.</summary>
     internal static PlanValue<T> Hyphened<T>(EnumWords<T>? words = null)
-        where T : struct, Enum =>
-        new PlanChoice<T>([.. (words ?? EnumWords<T>.FromNames()).All.Select(w => (w.Word.Replace(' ', '-'), w.Value))]);
+        where T : struct, Enum
+    {
+        words ??= EnumWords<T>.FromNames();
+        var told = new string[words.Count];
+        var values = new T[words.Count];
+        for (int i = 0; i < told.Length; i++)
+        {
+            (told[i], values[i]) = (words.WordAt(i).Replace(' ', '-'), words.ValueAt(i));
+        }
+
+        return new PlanChoice<T>(told, values);
+    }
 
     /// <summary>One of the things of a catalog, by its id or name.</summary>
     internal static PlanValue<T> Choice<T>(IEnumerable<T> all, Func<T, string> word)

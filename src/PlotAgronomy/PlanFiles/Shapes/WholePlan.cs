@@ -104,9 +104,11 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 plotShape.CheckStrips(ground, at.Find(plot), swath);
             }
 
-            if (at.Has(growing) && !at.Has(method))
+            if (at.Find(plot) is { } sown && at.Part(materials) is { } goods)
             {
-                at.Report(growing, $"what is to be sown needs the field 'method': {method.Meaning}");
+                PackageCounts.Check(goods, limes, sown.Area);
+                PackageCounts.Check(goods, fertilizers, sown.Area);
+                PackageCounts.Check(goods, seedLots, sown.Area);
             }
 
             if (at.Problems.Count > 0)

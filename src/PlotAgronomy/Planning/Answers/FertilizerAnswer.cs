@@ -97,4 +97,8 @@ public sealed class FertilizerAnswer
     internal IEnumerable<IWorkedResult?> WithoutSection => Acidity;
 
     private Offer<FertilizerProduct> OfferOf(FertilizerProduct product) => plan.FertilizerOffers.First(o => o.Item == product);
+
+    /// <summary>What is bought.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => IsNeeded ? $"fertilizer {Purchase}" : "no fertilizer needed";
 }

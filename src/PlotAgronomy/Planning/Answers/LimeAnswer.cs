@@ -155,4 +155,9 @@ public sealed class LimeAnswer
 
     /// <summary>The results that no section of the sheet tells.</summary>
     internal IEnumerable<IWorkedResult?> WithoutSection => [Trigger, ByHomePh, Sulfur.OrNull()];
+
+    /// <summary>The target and the rate.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"lime{(TargetPh is { } ph ? $" to pH {Amounts.Print(ph, 2)}" : "")}, {Rate}";
 }

@@ -172,7 +172,7 @@ internal static class LimeSolver
 
     /// <summary>The pH to expect, by the very need that the rate is made of: what goes on by then is a part of it.</summary>
     private static LimeOutlook? Outlook(PlotPlan plan, LimeRate? need, LimeRate? used, LimeOfferCost? bought) =>
-        need is null
+        need is not { OfBasis.PoundsPerAcre: > 0 }
         || used is null
         || bought?.Order is not { } order
         || plan.LimeDate is not DateOnly limed
@@ -194,6 +194,9 @@ internal static class LimeSolver
                 }
             );
 
+    /// <summary>All of it where nothing is left to buy, because earlier lime is credited with it.</summary>
     private static double ShareAtFirst(LimeOrder order) =>
-        order.Dressings.Where(d => d.MonthsAfterFirst == 0).Sum(d => d.Mass.Pounds) / order.Product.Pounds;
+        order.Product.Pounds > 0
+            ? order.Dressings.Where(d => d.MonthsAfterFirst == 0).Sum(d => d.Mass.Pounds) / order.Product.Pounds
+            : 1;
 }

@@ -13,4 +13,10 @@ public sealed class OtherPurchase
 
     /// <summary>Gets the set.</summary>
     public required Purchase Purchase { get; init; }
+
+    /// <summary>What it is and what it costs.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Words[Is]}: {Purchase}";
+
+    private static readonly EnumWords<RunnerUp> Words = EnumWords<RunnerUp>.FromNames();
 }

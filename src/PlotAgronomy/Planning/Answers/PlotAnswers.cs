@@ -118,4 +118,9 @@ public sealed class PlotAnswers
             .. Fertilizer.Told.Purchase.OrNull()?.Lines.Select(l => l.Cost) ?? [],
             .. Seed.OrNull()?.Kinds.Select(k => k.Cost) ?? [],
         ];
+
+    /// <summary>The plan and how its questions stand.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Plan}: {Plan.Currency.Print(TotalCost)}, {Amounts.Print(Questions.Length, 0)} open question(s)";
 }

@@ -43,4 +43,8 @@ public sealed class SoilAnswer
     /// <summary>The results that no section of the sheet tells.</summary>
     internal IEnumerable<IWorkedResult?> WithoutSection =>
         [Ratings.OrNull(), Exchange.OrNull(), Sampling.OrNull(), Card.OrNull(), .. Secondary];
+
+    /// <summary>The ratings.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"soil ratings {Ratings}";
 }

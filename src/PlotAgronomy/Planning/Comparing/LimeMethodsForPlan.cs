@@ -48,4 +48,8 @@ public sealed class LimeMethodsForPlan
 
     /// <summary>Whether any rate rests on numbers from memory.</summary>
     internal bool RestsOnMemory => Answering.Any(a => a.Method.Status == DataStatus.Memory);
+
+    /// <summary>What the methods answer.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Comparison.ToString();
 }

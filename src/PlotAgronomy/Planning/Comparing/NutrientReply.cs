@@ -1,4 +1,5 @@
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
@@ -31,4 +32,8 @@ public sealed class NutrientReply
         comparison.Answers.Concat(comparison.LeftOut).FirstOrDefault(a => a.System == system) is { } answer
             ? new(nutrient, answer)
             : null;
+
+    /// <summary>What the system answers.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Need?.ToString() ?? Unanswered?.ToString() ?? $"{SoilWords.For(Nutrient)}: not answered";
 }

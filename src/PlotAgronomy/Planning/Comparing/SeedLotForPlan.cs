@@ -32,4 +32,8 @@ public sealed class SeedLotForPlan
         Finding.InOrder(Ranked.Lot.Cautions(plan.ComparedMethod).Concat(Ranked.Seeding.Findings));
 
     internal WorkedLine CostLine => Ranked.CostLine(plan.Currency);
+
+    /// <summary>The place of the lot and its cost.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Ranked}, {plan.Currency.Print(Cost)}";
 }

@@ -22,4 +22,8 @@ public sealed class SeedLotsForPlan
 
     /// <summary>Those of the lots themselves.</summary>
     internal IEnumerable<Finding> FindingsOfLots => Kinds.SelectMany(k => k.Lots).SelectMany(l => l.Findings);
+
+    /// <summary>The kinds in several lots.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Kinds);
 }

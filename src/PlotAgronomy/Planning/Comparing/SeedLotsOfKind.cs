@@ -27,4 +27,8 @@ public sealed class SeedLotsOfKind
 
     /// <summary>Gets the lot whose whole packages sow the plot for the least money.</summary>
     public SeedLotForPlan CheapestForPlot => Lots.MinBy(l => l.Cost)!;
+
+    /// <summary>The kind and its lots.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Kind.ShortName}: {string.Join(", ", Lots)}";
 }

@@ -54,4 +54,8 @@ public sealed class StoreBlendForPlan
     internal WorkedLine BagsLine => Comparison.BagsLine(plan.Plot.Area);
 
     internal ImmutableArray<WorkedLine> PlainCostLines => [.. Comparison.PlainCostLines(plan.Currency)];
+
+    /// <summary>The blend, its bags and their cost.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Comparison.Bag}: {Amounts.Print(Bags, 0)} bag(s), {plan.Currency.Print(BagsCost)}";
 }

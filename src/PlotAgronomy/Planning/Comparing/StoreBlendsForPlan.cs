@@ -17,4 +17,8 @@ public sealed class StoreBlendsForPlan
     /// <summary>Gets the findings, most serious first.</summary>
     public ImmutableArray<Finding> Findings =>
         Finding.InOrder(Blends.SelectMany(b => b.Comparison.Findings.Concat(b.Comparison.AsClaimed.Findings)));
+
+    /// <summary>The blends.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Blends);
 }

@@ -45,4 +45,8 @@ public sealed class SystemReply
         Row is { } row ? row.ToString() : string.Join(' ', Asked.Select(a => $"{a.Nutrient} {a.Answer.Crop.Row}"));
 
     private IEnumerable<NutrientNeed> Needs => Asked.Select(a => a.Need).OfType<NutrientNeed>();
+
+    /// <summary>The system and what it answers.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{System}: {string.Join("; ", Asked)}";
 }

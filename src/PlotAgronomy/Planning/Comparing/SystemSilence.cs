@@ -23,4 +23,8 @@ public sealed class SystemSilence
 
     /// <summary>Whether it would answer for this report if it were told more: a fact of the plot, or a yield.</summary>
     internal bool WouldAnswer => Unanswered.IsEmpty ? YieldUnit is not null : Unanswered.Any(u => u.LacksFact);
+
+    /// <summary>The system and why it is silent.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{System}: {string.Join("; ", Unanswered)}";
 }

@@ -71,4 +71,9 @@ public sealed class SystemsForKinds
             RecommendationSystem.Everything,
             s => includeFromMemory || s == plan.NutrientSystem
         );
+
+    /// <summary>The kinds and who answers.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{string.Join(", ", Kinds.Select(k => k.ShortName))}: {Amounts.Print(Answering.Length, 0)} system(s) answer";
 }

@@ -47,4 +47,8 @@ public sealed class SystemsForPlan
     /// <summary>The systems that would answer for some kinds if they were told more.</summary>
     internal IEnumerable<RecommendationSystem> WouldAnswer =>
         LeftOut.Where(l => l.Silences.Any(s => s.Silence.WouldAnswer)).Select(l => l.System);
+
+    /// <summary>The kinds and who answers.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Kinds);
 }

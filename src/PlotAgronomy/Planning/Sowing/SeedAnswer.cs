@@ -86,4 +86,8 @@ public sealed class SeedAnswer
 
     /// <summary>The results that no section of the sheet tells; the tests of lots are told by lot.</summary>
     internal IEnumerable<IWorkedResult?> WithoutSection => [Fit, Seasons, Diversity, Spread, RateCheck.OrNull()];
+
+    /// <summary>The kinds and their weights.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Kinds);
 }

@@ -40,4 +40,8 @@ public sealed class SpreadingAnswer
 
     /// <summary>The results that no section of the sheet tells.</summary>
     internal IEnumerable<IWorkedResult?> WithoutSection => [.. Passes.Select(p => p.Setup), AllInOneHopper.OrNull()];
+
+    /// <summary>The passes.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Passes.IsEmpty ? "no passes" : string.Join("; ", Passes);
 }

@@ -89,9 +89,13 @@ internal static class SpreadingSolver
             Load = Mass.FromPounds(kinds.Sum(k => k.Weight.Pounds)),
             Walk = SowingWalk.For(setup.Rate, plan.Plot.Area, spacing),
             Setup = setup,
-            Laid = SpreadingParts.Laid(ground?.For(setup.Rate, setup.PaceForGate?.Speed ?? WalkingPace.Usual)),
+            Laid = SpreadingParts.Laid(ground?.For(setup.Rate, PaceOver(ground, setup))),
         };
     }
+
+    /// <summary>The pace of the setting; a usual walk where there is none or it would never end.</summary>
+    private static Speed PaceOver(FieldPasses ground, SpreaderSetup setup) =>
+        setup.PaceForGate is { } setting && WalkingPace.Ends(ground.Path, setting.Speed) ? setting.Speed : WalkingPace.Usual;
 
     /// <summary>Whether the load fits into the hopper at once, by the lightest bulk density its kinds may have.</summary>
     private static bool MayOverflow(SowingPass pass, Volume hopper)

@@ -140,16 +140,16 @@ internal static class MeasuredNumbers
     /// falls.</summary>
     private static IEnumerable<MeasuredNumber> AtTheSpreader(PlotPlan plan)
     {
-        if (plan.Method == PlantingMethod.Drilled)
+        if (plan.Method == PlantingMethod.Drilled || plan.Spreader is not { } spreader)
         {
             yield break;
         }
 
         var swath = StakeConstants.All.Find("swath-error");
-        double feet = plan.Spreader.Swath.Feet;
+        double feet = spreader.Swath.Feet;
         yield return new MeasuredNumber.AtTheSpreader(
             "swath",
-            Amounts.Print(plan.Spreader.Swath, "ft", 1),
+            Amounts.Print(spreader.Swath, "ft", 1),
             Amounts.Print(feet * swath.Value, feet * swath.Value < 1 ? 1 : 0),
             swath.Origin,
             1 / (1 + swath.Value),
@@ -157,7 +157,7 @@ internal static class MeasuredNumbers
             _ => true
         );
         var pace = StakeConstants.All.Find("pace-error");
-        if (plan.Spreader.Runs.Any(r => r.Time is not null))
+        if (spreader.Runs.Any(r => r.Time is not null))
         {
             yield return new MeasuredNumber.AtTheSpreader(
                 "pace at the gate",
@@ -172,7 +172,7 @@ internal static class MeasuredNumbers
 
         var scale = StakeConstants.All.Find("run-error");
         double pounds = Mass.FromOunces(scale.Value).Pounds;
-        foreach (var run in plan.Spreader.Runs.Where(r => r.Weighed.Pounds > pounds))
+        foreach (var run in spreader.Runs.Where(r => r.Weighed.Pounds > pounds))
         {
             double part = pounds / run.Weighed.Pounds;
             yield return new MeasuredNumber.AtTheSpreader(

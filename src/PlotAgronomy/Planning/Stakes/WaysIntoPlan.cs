@@ -23,16 +23,19 @@ internal static class WaysIntoPlan
         [LimingCodes.AskBasis] = WayIntoPlan.For<LimeBasis>((plan, _, basis) => Labelled(plan, basis: basis)),
         [LimingCodes.AskTarget] = WayIntoPlan.For<double>((plan, _, ph) => Labelled(plan, targetPh: ph)),
         [LimingCodes.AskDepth] = WayIntoPlan.For<Length>((plan, _, depth) => Labelled(plan, depth: depth)),
-        [LimingCodes.AskInstitution] = WayIntoPlan.For<Institution>(
-            (plan, _, institution) => Labelled(plan, institution: institution)
-        ),
         [LimingCodes.AskLabel] = WayIntoPlan.For<LimeFigure>(OnLabel),
         [LimingCodes.AskMethod] = WayIntoPlan.For<LimeMethod>((plan, _, method) => plan with { LimeMethod = method }),
+        [LimingCodes.AskWhose] = WayIntoPlan.For<LimeMethod>((plan, _, method) => plan with { LimeMethod = method }),
         [LimingCodes.AskReading] = WayIntoPlan.For<double>(Read),
         [LimingCodes.AskDay] = WayIntoPlan.For<DateOnly>((plan, _, day) => plan with { LimeDate = day }),
         [NutrientCodes.AskSystem] = WayIntoPlan.For<RecommendationSystem>(
             (plan, _, system) => plan with { NutrientSystem = system }
         ),
+        [NutrientCodes.AskWhose] = WayIntoPlan.For<RecommendationSystem>(
+            (plan, _, system) => plan with { NutrientSystem = system }
+        ),
+        [PlanningCodes.AskMethod] = WayIntoPlan.For<PlantingMethod>((plan, _, method) => plan with { Method = method }),
+        [PlanningCodes.AskMethodMeant] = WayIntoPlan.For<PlantingMethod>((plan, _, method) => plan with { Method = method }),
         [FertilizerCodes.AskWater] = WayIntoPlan.For<bool>((plan, _, near) => OnPlot(plan, p => p with { IsNearWater = near })),
         [SeedCodes.AskRegion] = WayIntoPlan.For<PlantingRegion>(
             (plan, _, region) => OnPlot(plan, p => p with { PlantingRegion = region })
@@ -70,8 +73,7 @@ internal static class WaysIntoPlan
         PlotPlan plan,
         LimeBasis? basis = null,
         double? targetPh = null,
-        Length? depth = null,
-        Institution? institution = null
+        Length? depth = null
     ) =>
         plan.Printed is { Lime: { } printed } advice
             ? plan with
@@ -83,7 +85,7 @@ internal static class WaysIntoPlan
                         targetPh ?? printed.TargetPh,
                         depth ?? printed.Depth,
                         basis ?? printed.Basis,
-                        institution ?? printed.Institution
+                        printed.Institution
                     ),
                 },
             }

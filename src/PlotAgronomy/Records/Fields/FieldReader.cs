@@ -104,11 +104,11 @@ internal sealed class FieldReader(
         }
         catch (Exception refused) when (refused is ArgumentException or KeyNotFoundException or OverflowException)
         {
-            throw Problem(name, refused.Message);
+            throw Problem(name, Guard.Said(refused));
         }
         catch (FormatException refused) when (refused is not DataFormatException)
         {
-            throw Problem(name, refused.Message);
+            throw Problem(name, Guard.Said(refused));
         }
     }
 

@@ -10,9 +10,7 @@ public abstract class OpenQuestion : IEquatable<OpenQuestion>
 {
     internal const int MostPlausible = 6;
 
-    internal static readonly EnumWords<WhomToAsk> WhomWords = EnumWords<WhomToAsk>.FromNames();
-
-    private static readonly EnumWords<WhomToAsk> PlainWords = new(
+    internal static readonly EnumWords<WhomToAsk> WhomWords = new(
         (WhomToAsk.Laboratory, "laboratory"),
         (WhomToAsk.Dealer, "dealer"),
         (WhomToAsk.Tag, "tag"),
@@ -51,7 +49,7 @@ public abstract class OpenQuestion : IEquatable<OpenQuestion>
     public abstract ImmutableArray<string> PlausibleTexts { get; }
 
     /// <summary>Whom to ask, in one word for a list.</summary>
-    internal string WhomInWords => PlainWords[Whom];
+    internal string WhomInWords => WhomWords[Whom];
 
     /// <summary>Says whether this asks the same about the same thing.</summary>
     /// <param name="other">Another question.</param>
@@ -64,9 +62,9 @@ public abstract class OpenQuestion : IEquatable<OpenQuestion>
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Code, values.Length);
 
-    /// <summary>Text such as <c>ask the laboratory, lime-ask-reading: ...</c>.</summary>
+    /// <summary>Text such as <c>laboratory, lime-ask-reading: ...</c>.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{WhomWords[Whom]}, {Code}: {Text}";
+    public override string ToString() => $"{WhomInWords}, {Code}: {Text}";
 }
 
 /// <summary>A missing fact with its plausible values.</summary>

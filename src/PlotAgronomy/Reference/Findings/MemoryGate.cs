@@ -4,11 +4,12 @@ namespace PlotAgronomy.Reference;
 internal static class MemoryGate
 {
     /// <summary>The finding that every answer resting on such a number carries.</summary>
-    internal static Finding FindingFor(string method, Origin origin) => FindingFor(method, origin.ToString());
+    internal static Finding FindingFor(string method, Origin origin) => FindingFor(method, origin.Sources);
 
     internal static Finding FindingFor(string method, IEnumerable<Source> sources) =>
-        FindingFor(method, string.Join(", ", sources.Select(s => s.Id)));
-
-    private static Finding FindingFor(string method, string sources) =>
-        FindingCatalog.Create(ReferenceCodes.FromMemory, ("method", method), ("source", sources));
+        FindingCatalog.Create(
+            ReferenceCodes.FromMemory,
+            ("method", method),
+            ("source", string.Join(", ", sources.Select(s => s.Id)))
+        );
 }

@@ -66,7 +66,7 @@ internal sealed class CsvRow(CsvColumns columns, int line, ImmutableArray<string
 
     internal T Choice<T>(string column, string word)
         where T : struct, Enum =>
-        EnumCells<T>.ByWord.TryGetValue(word, out var value)
+        EnumCells<T>.TryFind(word, out var value)
             ? value
             : throw Problem(column, $"expected one of {string.Join(", ", EnumCells<T>.Words)}, found '{word}'");
 

@@ -69,4 +69,8 @@ public sealed class DrainageTolerance
             Evidence = KindOrigins.LeastKnownOf(wettest.Origin, driest.Origin, wet.Origin, drought.Origin),
         };
     }
+
+    /// <summary>The wettest and the driest ground.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Wettest == Driest ? Classes[Wettest] : $"{Classes[Wettest]} to {Classes[Driest]}";
 }

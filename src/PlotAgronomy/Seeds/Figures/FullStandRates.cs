@@ -134,4 +134,14 @@ public sealed class FullStandRates
 
     private static PureLiveSeedRate Of(double poundsPerAcre, SowingMethod method) =>
         PureLiveSeedRate.FromRate(ApplicationRate.FromPoundsPerAcre(poundsPerAcre), method);
+
+    /// <summary>The rates by way of sowing.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        string.Join(
+            "; ",
+            new[] { Named("drilled", Drilled), Named("broadcast", Broadcast), Named("in a mixture", InMixture) }.OfType<string>()
+        );
+
+    private static string? Named(string way, PureLiveSeedRateRange? rate) => rate is { } known ? $"{way} {known}" : null;
 }

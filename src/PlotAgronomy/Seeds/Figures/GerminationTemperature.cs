@@ -55,4 +55,14 @@ public sealed class GerminationTemperature
             BestEvidence = best.Origin,
         };
     }
+
+    /// <summary>The least and the best warmth.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"from {Degrees(Minimum)} F, best {Degrees(BestFrom)} to {Degrees(BestTo)} F";
+
+    private static string Degrees(Temperature temperature)
+    {
+        double fahrenheit = temperature.DegreesFahrenheit;
+        return Amounts.Print(fahrenheit, 0);
+    }
 }

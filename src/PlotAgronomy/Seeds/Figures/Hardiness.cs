@@ -60,4 +60,20 @@ public sealed class Hardiness
     }
 
     private static Temperature? Degrees(double? fahrenheit) => fahrenheit is { } f ? Temperature.FromDegreesFahrenheit(f) : null;
+
+    /// <summary>The note on the cold, or its limit.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        Note.Length > 0 ? Note
+        : Limits is var limits && limits.Length > 0 ? limits
+        : "overwinters";
+
+    private string Limits =>
+        string.Join(" to ", new[] { LimitFrom, LimitTo }.OfType<Temperature>().Select(Fahrenheit).Distinct());
+
+    private static string Fahrenheit(Temperature temperature)
+    {
+        double degrees = temperature.DegreesFahrenheit;
+        return $"{Amounts.Print(degrees, 0)} F";
+    }
 }

@@ -27,4 +27,10 @@ public sealed class NitrogenFixation
                 Evidence = span.Origin,
             }
             : null;
+
+    /// <summary>A quarter and a whole stand.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Amounts.Print(QuarterStand, decimals: 0)} of N as a quarter of the stand, "
+        + $"{Amounts.Print(PureStand, decimals: 0)} alone";
 }

@@ -66,4 +66,10 @@ public sealed class SeasonalUse
             Evidence = KindOrigins.LeastKnownOf([.. ratings.Select(r => r.Origin)]),
         };
     }
+
+    /// <summary>The rating of each season.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join(", ", Ratings.Select((rating, i) => $"{Seasons[i]} {RatingWords[rating]}"));
+
+    private static readonly EnumWords<UseRating> RatingWords = EnumWords<UseRating>.FromNames();
 }

@@ -36,4 +36,8 @@ public sealed class SeedShelf
         ArgumentNullException.ThrowIfNull(kind);
         return new(kind, [.. Offers.Where(o => o.Item.Kind.Id == kind.Id)], rule ?? ViabilityRule.For(kind));
     }
+
+    /// <summary>The offers.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Offers.IsEmpty ? "no lots" : string.Join("; ", Offers.Select(o => o.ToString()));
 }

@@ -136,4 +136,8 @@ public sealed partial class SeedTag
             );
         }
     }
+
+    /// <summary>The kinds and their purity.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Components);
 }

@@ -21,4 +21,8 @@ public sealed class SeedTagReadResult
 
     /// <summary>What was assumed or left aside on the way.</summary>
     internal TagRemarks? OfReading { get; init; }
+
+    /// <summary>The tag, or what stands against reading it.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => Tag?.ToString() ?? string.Join("; ", Problems.DefaultIfEmpty("no tag"));
 }

@@ -12,4 +12,8 @@ public sealed class SheetRemarks : SheetBlock
         get;
         init => field = Guard.Listed(value, nameof(Remarks));
     }
+
+    /// <summary>The remarks.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Remarks);
 }

@@ -12,4 +12,8 @@ public sealed class SheetSteps : SheetBlock
         get;
         init => field = Guard.Listed(value, nameof(Steps));
     }
+
+    /// <summary>The steps.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => string.Join("; ", Steps.Select((step, i) => $"{Amounts.Print(i + 1, 0)}. {step}"));
 }

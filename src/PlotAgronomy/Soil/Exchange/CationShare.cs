@@ -27,4 +27,9 @@ public sealed class CationShare
     internal CationShare WithSaturation(Fraction saturation) => new(Cation, Charge, saturation) { Division = Division };
 
     internal CationShare WithCharge(CationCharge charge) => new(Cation, charge) { Division = Division };
+
+    /// <summary>The cation, its charge and its share.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        Saturation is { } share ? $"{SoilWords.For(Cation)} {Charge}, {share}" : $"{SoilWords.For(Cation)} {Charge}";
 }

@@ -20,6 +20,21 @@ public sealed class ExtractantConversion
         c => c.Status
     );
 
+    private readonly ExtractantConversion? printed;
+
+    private ExtractantConversion(ExtractantConversion printed)
+    {
+        this.printed = printed;
+        Id = $"{printed.Id}-backwards";
+        Title = $"{printed.Title}, taken backwards";
+        Analyte = printed.Analyte;
+        From = printed.To;
+        To = printed.From;
+        Factor = 1 / printed.Factor;
+        Trust = $"no publication prints this direction; forward: {printed.Trust}";
+        Origin = printed.Origin;
+    }
+
     private ExtractantConversion(CsvRow row)
     {
         Id = row.Text("id");
@@ -61,6 +76,10 @@ public sealed class ExtractantConversion
 
     /// <summary>Gets the factor, a pure number.</summary>
     public double Factor { get; }
+
+    /// <summary>Gets the same factor the other way round: there and back is the reading again. Where a publication prints the
+    /// other way itself, <see cref="Between"/> lists it, and the two need not agree.</summary>
+    public ExtractantConversion Backwards => printed ?? new(this);
 
     /// <summary>Gets where it holds, in words.</summary>
     public string Trust { get; }

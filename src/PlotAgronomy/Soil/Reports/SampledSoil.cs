@@ -34,4 +34,14 @@ public sealed class SampledSoil
             ExchangeCapacity = report.PrintedExchangeCapacity,
         };
     }
+
+    /// <summary>What is known of the sample.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        string.Join(
+            ", ",
+            new object?[] { Layer, WeightPerVolume is { } weight ? Amounts.Print(weight, "g/cm3", 2) : null, ExchangeCapacity }
+                .OfType<object>()
+                .DefaultIfEmpty("a sample of which nothing is known")
+        );
 }

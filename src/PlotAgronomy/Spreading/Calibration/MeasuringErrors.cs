@@ -25,4 +25,10 @@ public sealed class MeasuringErrors
     /// the run
     /// was timed.</summary>
     public Speed Pace { get; init; }
+
+    /// <summary>The errors.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"scale {Amounts.Print(Scale, "oz", 2)}, distance {Amounts.Print(Distance, "ft", 2)}, "
+        + $"swath {Amounts.Print(Swath, "ft", 2)}, time {Amounts.Print(Time, "s", 2)}, pace {Amounts.Print(Pace, "mph", 2)}";
 }

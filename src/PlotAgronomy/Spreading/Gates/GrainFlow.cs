@@ -135,4 +135,9 @@ public sealed class GrainFlow
             ("gravity", Amounts.Print(Gravity, 1)),
             ("power", Amounts.Print(Power, 2)),
         ];
+
+    /// <summary>The grain.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"grain of {Amounts.Print(seedCentimeters, 3)} cm at {Amounts.Print(gramsPerCubicCentimeter, 3)} g/cm3";
 }

@@ -26,7 +26,9 @@ public sealed partial class SpreaderSetting : IWorkedResult
     public required Length Swath { get; init; }
 
     /// <summary>Gets the time to walk or drive 100 ft at this speed.</summary>
-    public TimeSpan TimePer100Feet => WalkingPace.TimeFor(Length.FromFeet(100), Speed);
+    public TimeSpan TimePer100Feet => WalkingPace.TimeFor(TimedDistance, Speed);
+
+    internal static Length TimedDistance => Length.FromFeet(100);
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>

@@ -17,20 +17,29 @@ public static class WalkingPace
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     public static TimeSpan TimeFor(Length distance, Speed speed)
     {
-        double feet = distance.Feet;
-        double milesPerHour = speed.MilesPerHour;
-        double seconds = SpreaderMath.SecondsForFeet(
-            Guard.Above(feet, 0, "ft", nameof(distance)),
-            Guard.Above(milesPerHour, 0, "mph", nameof(speed))
-        );
-        double hours = SpreadingConstants.All["longest-walk"];
-        return seconds <= hours * 3600
+        double seconds = SecondsFor(distance, speed);
+        return seconds <= LongestSeconds
             ? TimeSpan.FromSeconds(seconds)
             : throw new ArgumentOutOfRangeException(
                 nameof(speed),
-                milesPerHour,
-                FormattableString.Invariant($"Must be fast enough to end this walk within {hours} h (mph).")
+                speed.MilesPerHour,
+                FormattableString.Invariant($"Must be fast enough to end this walk within {LongestSeconds / 3600} h (mph).")
             );
+    }
+
+    /// <summary>Whether a walk ends within any time that can be told; a pace solved from a mistyped run may not.</summary>
+    internal static bool Ends(Length distance, Speed speed) => SecondsFor(distance, speed) <= LongestSeconds;
+
+    private static double LongestSeconds => SpreadingConstants.All["longest-walk"] * 3600;
+
+    private static double SecondsFor(Length distance, Speed speed)
+    {
+        double feet = distance.Feet;
+        double milesPerHour = speed.MilesPerHour;
+        return SpreaderMath.SecondsForFeet(
+            Guard.Above(feet, 0, "ft", nameof(distance)),
+            Guard.Above(milesPerHour, 0, "mph", nameof(speed))
+        );
     }
 
     /// <summary>Asks after a pace or a swath that no spreader has.</summary>

@@ -29,8 +29,8 @@ public sealed class SpreaderSetup : IWorkedResult
     /// <summary>Gets the run taken; null when none of the kinds was run.</summary>
     public MeasuredRun? Taken => Runs.IsEmpty ? null : Runs[0];
 
-    /// <summary>Gets the pace that gives the rate at the gate of the run taken; null when none was run or it was not
-    /// timed.</summary>
+    /// <summary>Gets the pace that gives the rate at the gate of the run taken; null when none was run, it was not timed, or what
+    /// was weighed asks for a pace that never ends.</summary>
     public SpreaderSetting? PaceForGate { get; init; }
 
     /// <summary>Gets the table of the runs of the kind taken; null when they make none (<see cref="WhyNoTable"/> says
@@ -97,7 +97,12 @@ public sealed class SpreaderSetup : IWorkedResult
             UsualPace = usualPace,
             Runs = measured,
             PaceForGate =
-                !measured.IsEmpty && measured[0].Rate.Flow is { } flow ? SpreaderSetting.SpeedFor(rate, flow, swath) : null,
+                !measured.IsEmpty
+                && measured[0].Rate.Flow is { } flow
+                && SpreaderSetting.SpeedFor(rate, flow, swath) is var setting
+                && WalkingPace.Ends(SpreaderSetting.TimedDistance, setting.Speed)
+                    ? setting
+                    : null,
             Gates = table,
             WhyNoTable = measured.IsEmpty ? "none of the kinds was run" : whyNoTable,
             FlowForPace = flowForPace,

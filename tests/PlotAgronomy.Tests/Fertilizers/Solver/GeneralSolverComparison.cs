@@ -55,13 +55,13 @@ public class GeneralSolverComparison(ITestOutputHelper output)
         for (int seed = 0; compared < 300; seed++)
         {
             var problem = RandomShelves.Draw(seed);
-            if (LimitConflict.Fits(problem, form, PackageSearch.DefaultNodeLimit))
+            if (LimitConflict.Fits(problem, form, PackageSearch.DefaultNodeLimit, new SearchWork()) != false)
             {
                 continue;
             }
 
             compared++;
-            double[] reachable = SmallestMiss.ReachableNeeds(problem, form, PackageSearch.DefaultNodeLimit, out bool isSmallest);
+            double[] reachable = SmallestMiss.ReachableNeeds(problem, form, PackageSearch.DefaultNodeLimit, out bool isSmallest, out _);
             double found = problem.Need.Zip(reachable, (need, reached) => need > 0 ? (need - reached) / need : 0).Sum();
             double expected = general.SmallestMiss(problem, form == PurchaseForm.SpreadWholePackages);
             if (Math.Abs(found - expected) > 1e-6 || !isSmallest || PackageSolver.Cheapest(problem.With(need: reachable), form, new double[problem.Products], PackageSearch.DefaultNodeLimit, out _) is null)

@@ -98,7 +98,7 @@ public class PackageSearchTests
         for (int seed = 0; seed < 300; seed++)
         {
             var problem = RandomShelves.Draw(seed);
-            if (LimitConflict.Fits(problem, PurchaseForm.WeighExact, 1000))
+            if (LimitConflict.Fits(problem, PurchaseForm.WeighExact, 1000, new SearchWork()) == true)
             {
                 continue;
             }
@@ -109,19 +109,19 @@ public class PackageSearchTests
             Array.Fill(cap, double.PositiveInfinity);
             needs.ForEach(n => need[n] = problem.Need[n]);
             caps.ForEach(n => cap[n] = problem.Cap[n]);
-            Assert.False(LimitConflict.Fits(problem.With(need, cap), PurchaseForm.WeighExact, 1000));
+            Assert.False(LimitConflict.Fits(problem.With(need, cap), PurchaseForm.WeighExact, 1000, new SearchWork()));
             foreach (int nutrient in needs)
             {
                 double[] less = [.. need];
                 less[nutrient] = 0;
-                Assert.True(LimitConflict.Fits(problem.With(less, cap), PurchaseForm.WeighExact, 1000));
+                Assert.True(LimitConflict.Fits(problem.With(less, cap), PurchaseForm.WeighExact, 1000, new SearchWork()));
             }
 
             foreach (int nutrient in caps)
             {
                 double[] more = [.. cap];
                 more[nutrient] = double.PositiveInfinity;
-                Assert.True(LimitConflict.Fits(problem.With(need, more), PurchaseForm.WeighExact, 1000));
+                Assert.True(LimitConflict.Fits(problem.With(need, more), PurchaseForm.WeighExact, 1000, new SearchWork()));
             }
         }
 
