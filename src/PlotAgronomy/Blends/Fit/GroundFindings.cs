@@ -1,5 +1,4 @@
 using PlotAgronomy.Reference;
-using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
 

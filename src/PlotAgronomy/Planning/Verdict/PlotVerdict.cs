@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 

@@ -28,7 +28,7 @@ internal sealed class StandUpkeep
     internal double? Share => plan.Plot.CoverShare > 0 ? plan.Plot.CoverShare : null;
 
     /// <summary>The share of a full stand below which it is thickened.</summary>
-    internal double ThickenBelow => PlanningConstants.All["thicken-below"];
+    internal static double ThickenBelow => PlanningConstants.All["thicken-below"];
 
     /// <summary>Whether it is that thin today.</summary>
     internal bool IsThin => Share is { } share && Tolerance.IsBelow(share, ThickenBelow);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;

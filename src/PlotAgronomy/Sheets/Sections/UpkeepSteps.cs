@@ -19,7 +19,7 @@ internal static class UpkeepSteps
         }
 
         string dates = stand.SeedingDates.IsEmpty ? "" : $" (published days: {string.Join("; ", stand.SeedingDates)})";
-        string below = Amounts.Print(stand.ThickenBelow, 1);
+        string below = Amounts.Print(StandUpkeep.ThickenBelow, 1);
         yield return stand.IsThin
             ? $"It is thinner than {below} of a full stand: plan seed of {SheetText.Name(stand.Kind)} to thicken it{dates}."
             : $"Thicken it with seed of {SheetText.Name(stand.Kind)} when less than {below} of a full stand is left{dates}.";
