@@ -56,7 +56,7 @@ public class AsTypedTests
     public void A_sample_of_a_month_counts_from_its_first_day()
     {
         var reading = Edited("soilReport.sampled", "\"2026-03\"");
-        Assert.Equal(new DateOnly(2026, 3, 1), reading.Plan!.Report.SampledOn);
+        Assert.Equal(new DateOnly(2026, 3, 1), reading.Plan!.Report!.SampledOn);
         Assert.Contains("its first day counts, 2026-03-01", Assert.Single(reading.Taken).Text, StringComparison.Ordinal);
     }
 
@@ -149,7 +149,7 @@ public class AsTypedTests
     public void Less_than_is_an_upper_limit(string typed)
     {
         var plan = Plan("soilReport.readings.0.value", typed);
-        Assert.True(plan.Report.Readings[0].IsUpperLimit);
+        Assert.True(plan.Report!.Readings[0].IsUpperLimit);
         Assert.Equal(5, plan.Report.Readings[0].PrintedValue);
         string written = PlanFile.Write(plan);
         Assert.Contains("\"<5\"", written, StringComparison.Ordinal);
@@ -209,7 +209,7 @@ public class AsTypedTests
         });
         var reading = PlanFile.Read(json);
         Assert.True(reading.Problems.IsEmpty, string.Join('\n', reading.Problems));
-        Assert.Equal(7.27, reading.Plan!.Spreader.HopperVolume!.Value.UsGallons, 0.01);
+        Assert.Equal(7.27, reading.Plan!.Spreader!.HopperVolume!.Value.UsGallons, 0.01);
         Assert.Null(Difference.Between(reading.Plan, PlanFile.Read(PlanFile.Write(reading.Plan)).Plan));
         var open = Plan("spreader.hopper", "\"25 lb\"");
         Assert.Contains(open.Solve().Spreading.Questions, q => q.Code == "spread-ask-hopper");

@@ -66,7 +66,7 @@ public class PlanTimingTests
     [Fact]
     public void A_kind_that_is_held_back_asks_for_a_test_before_sowing()
     {
-        var sour = Demo with { Report = Demo.Report with { WaterPh = WaterPh.FromValue(5.4) } };
+        var sour = Demo with { Report = Demo.Report! with { WaterPh = WaterPh.FromValue(5.4) } };
         Assert.Contains(sour.Solve().Calendar.Value.Tasks, t => t.Id == "retest");
         var typed = WeatherForecast.FromLines([.. Enumerable.Range(0, 7).Select(i => Line(new DateOnly(2026, 9, 12).AddDays(i), 80, 0.4))], WeatherFiles.Eastern);
         var decision = (sour with { Season = new() { Where = PlotAgronomy.Land.GeoPoint.FromDegrees(35.5, -79) } }).When(typed, WeatherFiles.Eastern).Value;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;

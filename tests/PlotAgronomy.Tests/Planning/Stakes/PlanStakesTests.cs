@@ -100,7 +100,7 @@ public class PlanStakesTests
     [Fact]
     public void A_swath_that_is_off_puts_on_less_or_more_seed()
     {
-        var plan = Demo with { Spreader = Demo.Spreader with { Swath = Length.FromFeet(12) } };
+        var plan = Demo with { Spreader = Demo.Spreader! with { Swath = Length.FromFeet(12) } };
         var answers = plan.Solve();
         double weight = answers.Seed.Value.Kinds.Sum(k => k.Weight.Pounds);
         var swath = answers.Stakes.Measured.Single(m => m.Name == "swath");
