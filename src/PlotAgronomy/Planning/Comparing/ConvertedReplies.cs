@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
-using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;

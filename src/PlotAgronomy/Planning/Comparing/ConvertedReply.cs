@@ -1,4 +1,3 @@
-using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;

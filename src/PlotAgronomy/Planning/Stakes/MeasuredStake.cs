@@ -1,4 +1,3 @@
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;

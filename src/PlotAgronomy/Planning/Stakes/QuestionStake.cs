@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Nutrients;
-using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;

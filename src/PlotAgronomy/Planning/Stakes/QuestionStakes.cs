@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
