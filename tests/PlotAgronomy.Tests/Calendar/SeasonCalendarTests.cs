@@ -228,8 +228,14 @@ public class SeasonCalendarTests
         var earlier = SeasonCalendar.Of(Request()).Value;
         var later = SeasonCalendar.Of(new()
         {
-            SowOn = SowOn.AddDays(9), Passes = [.. GrainAndClover], Ground = GroundWork.Tilled, NeedsLime = true, LimeIsWorkedIn = true,
-            NeedsRetest = true, NeedsFertilizer = true, Weeds = new() { Way = WeedWay.RepeatedTillage },
+            SowOn = SowOn.AddDays(9),
+            Passes = [.. GrainAndClover],
+            Ground = GroundWork.Tilled,
+            NeedsLime = true,
+            LimeIsWorkedIn = true,
+            NeedsRetest = true,
+            NeedsFertilizer = true,
+            Weeds = new() { Way = WeedWay.RepeatedTillage },
         }).Value;
         Assert.All(earlier.Tasks, t => Assert.True(Find(later, t.Id).Latest >= t.Latest, t.Id));
     }

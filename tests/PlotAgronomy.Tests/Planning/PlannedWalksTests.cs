@@ -1,3 +1,4 @@
+using PlotAgronomy.Planning;
 using PlotAgronomy.Tests.Sheets;
 
 namespace PlotAgronomy.Tests.Planning;

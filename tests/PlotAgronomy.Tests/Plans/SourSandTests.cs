@@ -1,5 +1,5 @@
-using PlotAgronomy.Seeds;
 using PlotAgronomy.Planning;
+using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Tests.Plans;
 

@@ -69,10 +69,10 @@ public class StandingTests(ITestOutputHelper output)
     [InlineData("clover-lots", 2)]
     [InlineData("frost-seeding", 2)]
     [InlineData("p01-sand-nc", 2)]
-    [InlineData("p03-clay-smp59-oh", 3)]
+    [InlineData("p03-clay-smp59-oh", 2)]
     [InlineData("p05-tiny-vt", 3)]
     [InlineData("p07-clover-upkeep-mi", 2)]
-    [InlineData("p09-grains-clover-sc", 4)]
+    [InlineData("p09-grains-clover-sc", 3)]
     [InlineData("p11-frost-clover-mo", 4)]
     [InlineData("p13-chicory-clover-mn", 1)]
     public void No_plan_rests_on_more_than_a_few_figures_from_memory(string name, int expected)

@@ -73,22 +73,22 @@ public class UpkeepTests
         Assert.Equal(Plan.Sheet.ToText(), FieldSheet.Of(again.Plan!.Solve()).ToText());
     }
 
+    /// <summary>The way of planting is asked, with the seed under each of them.</summary>
     [Fact]
-    public void What_is_to_be_sown_needs_a_way_of_planting()
+    public void What_is_to_be_sown_without_a_way_of_planting_is_asked_for_it()
     {
-        var reading = PlanFile.Read(EditedPlan.Of("fall-blend", plan => plan.AsObject().Remove("method")));
-        Assert.Contains(reading.Problems, p => p.Path == "$.growing" && p.Text.Contains("method", StringComparison.Ordinal));
+        var plan = PlanFile.Read(EditedPlan.Of("fall-blend", plan => plan.AsObject().Remove("method"))).Plan!;
+        Assert.Contains(plan.Solve().Questions, q => q.Code == "plan-ask-method");
     }
 
-    /// <summary>Nobody knows what to feed: that is a question, never no need.</summary>
+    /// <summary>Nobody knows what to feed: nothing is asked and nothing is bought, which is not the same as no need.</summary>
     [Fact]
-    public void Ground_of_which_nothing_is_sown_and_nothing_stands_leaves_the_need_open()
+    public void Ground_of_which_nothing_is_sown_and_nothing_stands_has_no_need_asked()
     {
         var plan = Plan.Plan;
         var answers = (plan with { Plot = plan.Plot with { Cover = GroundCover.BareGround, CoverKind = null, CoverShare = 0 } }).Solve();
         Assert.Equal(AnswerState.NoneNeeded, answers.Verdict.State);
-        Assert.Equal(AnswerState.Open, answers.Need.State);
-        Assert.Contains(answers.Questions, q => q.Code == "plan-ask-kinds");
+        Assert.Equal(AnswerState.NotAsked, answers.Need.State);
         Assert.NotEqual(AnswerState.NoneNeeded, answers.Fertilizer.State);
         Assert.NotEmpty(FieldSheet.Of(answers).Sections);
     }

@@ -38,7 +38,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             k.AsRate ? k.Plan.ComparedMethod : null
         );
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
-        var lot = Optional("lot", Text("A-1"), Marked, k => k.IsCheapest ? null : k.Planned.Offer.Item.Label);
+        var lot = Optional("lot", Text("A-1"), Marked, k => k.IsChosen ? null : k.Planned.Offer.Item.Label);
         const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
         yield = Optional("yield", Yield(), CarriedOff, k => k.Planned.Yield);
 
@@ -152,7 +152,15 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     /// <param name="AsRate">Whether it is written as a rate in place of a share.</param>
     internal sealed record KindOfPlan(PlannedKind Planned, PlotPlan Plan, bool AsRate)
     {
-        internal bool IsCheapest => SeedShelf.FromOffers(SeedLotShape.AllOf(Plan)).Cheapest(Planned.Kind).Offer == Planned.Offer;
+        /// <summary>Whether the lot reads back without its mark: chosen as the cheapest, or with a mark that others
+        /// have.</summary>
+        internal bool IsChosen =>
+            SeedShelf.FromOffers(SeedLotShape.AllOf(Plan)).Cheapest(Planned.Kind).Offer == Planned.Offer
+            && (Planned.Choice is not null || !IsMarked);
+
+        private bool IsMarked =>
+            SeedLotShape.AllOf(Plan).Count(o => o.Item.Kind.Id == Planned.Kind.Id && o.Item.Label == Planned.Offer.Item.Label)
+            == 1;
 
         /// <summary>The rate whose share reads back as this one.</summary>
         internal ApplicationRate LivingRate

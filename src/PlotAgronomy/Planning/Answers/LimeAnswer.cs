@@ -158,6 +158,9 @@ public sealed class LimeAnswer
 
     /// <summary>The target and the rate.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"lime{(TargetPh is { } ph ? $" to pH {Amounts.Print(ph, 2)}" : "")}, {Rate}";
+    public override string ToString()
+    {
+        string aimed = TargetPh is { } ph ? $" to pH {Amounts.Print(ph, 2)}" : "";
+        return $"lime{aimed}, {Rate}";
+    }
 }

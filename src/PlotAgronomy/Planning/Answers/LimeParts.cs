@@ -64,7 +64,7 @@ internal static class LimeParts
 
         if (plan.Soil.WaterPh is null)
         {
-            return Answers.Open<LimeOutlook>(() => [NoPh(plan)]);
+            return Answers.Open<LimeOutlook>(() => [PlantingQuestions.WaterPh(plan)]);
         }
 
         if (plan.PlantingDate is not { } planting)
@@ -85,7 +85,7 @@ internal static class LimeParts
 
         if (plan.Soil.WaterPh is not { } ph)
         {
-            return Answers.Open<SulfurNeed>(() => [NoPh(plan)]);
+            return Answers.Open<SulfurNeed>(() => [PlantingQuestions.WaterPh(plan)]);
         }
 
         if (ph.Value <= targetPh)
@@ -110,8 +110,4 @@ internal static class LimeParts
         var texture = SoilQuestions.Texture();
         return Answers.Open(() => [texture], () => texture.CasesOf(felt => SulfurNeed.For(ph, targetPh, felt)));
     }
-
-    /// <summary>Of a report that prints nothing the pH is not asked alone.</summary>
-    internal static OpenQuestion NoPh(PlotPlan plan) =>
-        plan.IsTested ? SoilQuestions.WaterPh(plan.ReportOrNone) : SoilQuestions.Report();
 }

@@ -59,9 +59,6 @@ public sealed class PlotAnswers
                 .Distinct(),
         ];
 
-    /// <summary>Gets every walk over the plot with the spreader: lime of the first day, fertilizer, seed.</summary>
-    public ImmutableArray<PlannedWalk> Walks => PlannedWalks.Of(this);
-
     /// <summary>Gets the price of all that is known to be bought, in the plan's currency.</summary>
     public decimal TotalCost => Costs.Sum();
 

@@ -11,7 +11,8 @@ internal static class GrownKinds
     /// <summary>Whether a plan without seed keeps up a stand.</summary>
     internal static bool IsUpkeep(PlotPlan plan) => plan is { Kinds.IsEmpty: true, Plot.CoverKind: not null };
 
-    /// <summary>Whether the ground is tilled, as it is taken to be where nobody says; nobody tills a stand that is kept.</summary>
+    /// <summary>Whether the ground is tilled, as it is taken to be where nobody says; nobody tills a stand that is
+    /// kept.</summary>
     internal static bool IsTilled(PlotPlan plan) => !plan.IsUnworked && !IsUpkeep(plan);
 
     /// <summary>A stand of which nobody says how full it is counts as a full one.</summary>

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>What to ask of the day and the way of planting.</summary>
+/// <summary>What to ask of a plan: the day and the way of planting, the pH of its soil.</summary>
 internal static class PlantingQuestions
 {
     internal static EnumWords<PlantingMethod> MethodWords { get; } =
@@ -21,6 +22,10 @@ internal static class PlantingQuestions
 
     internal static OpenQuestion<PlantingMethod> Method() =>
         QuestionCatalog.Ask(PlanningCodes.AskMethod, Enum.GetValues<PlantingMethod>().ToImmutableArray(), InWords);
+
+    /// <summary>Of a report that prints nothing the pH is not asked alone.</summary>
+    internal static OpenQuestion WaterPh(PlotPlan plan) =>
+        plan.IsTested ? SoilQuestions.WaterPh(plan.ReportOrNone) : SoilQuestions.Report();
 
     /// <summary>A way of planting that the rest of the plan speaks against; null where nothing does.</summary>
     internal static OpenQuestion<PlantingMethod>? Contradiction(PlotPlan plan) =>

@@ -29,7 +29,7 @@ internal sealed class Outcome
         SeedCost = answers.Seed.OrNull()?.Kinds.Sum(k => k.Cost) ?? 0;
         SeedPounds = answers.Seed.OrNull()?.Kinds.Sum(k => k.Weight.Pounds) ?? 0;
         Needs = [.. Bought.Select(n => answers.Need.Told.Find(n)?.AtLeast)];
-        Held = [.. answers.Lime.Told.HoldBack];
+        Held = [.. answers.Verdict.TryGetPart(out var verdict) ? verdict.Held.Select(v => v.Planned.Kind) : []];
         cautions = new(() => Codes(answers));
     }
 

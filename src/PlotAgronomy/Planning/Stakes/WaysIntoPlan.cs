@@ -44,6 +44,7 @@ internal static class WaysIntoPlan
             (plan, _, drains) => OnPlot(plan, p => p with { Drainage = drains })
         ),
         [SeedCodes.AskRate] = WayIntoPlan.For<SowingMethod>((plan, _, method) => plan with { Method = Planted(method) }),
+        [SeedCodes.AskHomeTest] = WayIntoPlan.For<Fraction>((plan, _, alive) => UntaggedSeed.If(plan, alive)),
         [SeedCodes.AskTestMonth] = WayIntoPlan.For<TestMonth>(OnTag),
     }.ToFrozenDictionary();
 
@@ -69,12 +70,7 @@ internal static class WaysIntoPlan
     private static PlotPlan OnPlot(PlotPlan plan, Func<Plot, Plot> changed) => plan with { Plot = changed(plan.Plot) };
 
     /// <summary>A printed rate with one more of its labels.</summary>
-    private static PlotPlan? Labelled(
-        PlotPlan plan,
-        LimeBasis? basis = null,
-        double? targetPh = null,
-        Length? depth = null
-    ) =>
+    private static PlotPlan? Labelled(PlotPlan plan, LimeBasis? basis = null, double? targetPh = null, Length? depth = null) =>
         plan.Printed is { Lime: { } printed } advice
             ? plan with
             {

@@ -61,7 +61,7 @@ public sealed class SeasonWork
             ? order.Dressings.Where(isWanted).Select(d => new SeasonMaterial { Name = lime.Offer!.Item.Name, Mass = d.Mass })
             : [];
 
-    private static IEnumerable<PurchaseLine> Bought(PlotAnswers answers) =>
+    private static ImmutableArray<PurchaseLine> Bought(PlotAnswers answers) =>
         answers.Fertilizer.TryGetPart(out var fertilizer) && fertilizer.Purchase.OrNull() is { } purchase ? purchase.Lines : [];
 
     /// <summary>The task.</summary>

@@ -3,7 +3,6 @@ using PlotAgronomy.Blends;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
@@ -64,7 +63,7 @@ internal static class VerdictSolver
     {
         if (IsOpen(plan))
         {
-            yield return LimeParts.NoPh(plan);
+            yield return PlantingQuestions.WaterPh(plan);
         }
 
         foreach (var treated in kinds.Where(v => v.IsTreatedOnSurface))

@@ -34,7 +34,7 @@ public static class PlanSheet
                     ShoppingSection.Write(answers),
                 }.OfType<SheetSection>(),
             ];
-            string what = answers.Plan.Kinds.IsEmpty ? "upkeep" : "planting";
+            string what = isJudged && answers.Verdict.Told.Upkeep is not null ? "upkeep" : "planting";
             string when = answers.Plan.PlantingDate is { } day ? $"{what} of {SheetText.Date(day)}" : $"{what} day not set";
             var toSay = answers.ToSay;
             return SheetEnding.Close(

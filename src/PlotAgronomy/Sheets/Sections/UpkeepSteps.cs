@@ -23,7 +23,7 @@ internal static class UpkeepSteps
         yield return stand.IsThin
             ? $"It is thinner than {below} of a full stand: plan seed of {SheetText.Name(stand.Kind)} to thicken it{dates}."
             : $"Thicken it with seed of {SheetText.Name(stand.Kind)} when less than {below} of a full stand is left{dates}.";
-        if (answers.Soil.Value.Sampling.OrNull() is { NextFrom: { } from, NextBy: { } by } sampling)
+        if (answers.Soil.Told.Sampling.OrNull() is { NextFrom: { } from, NextBy: { } by } sampling)
         {
             yield return $"Test the soil again between {SheetText.Date(from)} and {SheetText.Date(by)}, "
                 + $"{Amounts.Print(sampling.Depth, "in", 0)} deep, {Amounts.Print(sampling.FewestCores, 0)} to "

@@ -39,8 +39,8 @@ public static class FieldSheetWriting
             return SheetMarkdownWriter.Write(sheet, showWork);
         }
 
-        /// <summary>Writes the sheet as one HTML page that is printed on letter or A4: its style and drawings lie in it, nothing is
-        /// fetched and no script runs.</summary>
+        /// <summary>Writes the sheet as one HTML page that is printed on letter or A4: its style and drawings lie in it, nothing
+        /// is fetched and no script runs.</summary>
         /// <param name="showWork">Whether the working stands below each figure.</param>
         /// <returns>The page, well-formed also as XML.</returns>
         public string ToHtml(bool showWork = false)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Net;
 using System.Text;
 
@@ -15,11 +16,13 @@ internal static class SheetHtmlWriter
         var page = new StringBuilder();
         page.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
-            .Append($"<title>{Plain(sheet.Title)}</title>\n<style>\n{Style}</style>\n</head>\n<body>\n<main>\n")
-            .Append($"<h1>{Plain(sheet.Title)}</h1>\n");
-        foreach (var section in sheet.Sections)
+            .Append(CultureInfo.InvariantCulture, $"<title>{Plain(sheet.Title)}</title>\n<style>\n{Style}</style>\n")
+            .Append("</head>\n<body>\n<main>\n")
+            .Append(CultureInfo.InvariantCulture, $"<h1>{Plain(sheet.Title)}</h1>\n");
+        foreach (var section in sheet.Printed(showWork))
         {
-            page.Append($"<section id=\"{Plain(section.Id)}\">\n<h2>{Plain(section.Heading)}</h2>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<section id=\"{Plain(section.Id)}\">\n")
+                .Append(CultureInfo.InvariantCulture, $"<h2>{Plain(section.Heading)}</h2>\n");
             WriteBlocks(page, section.Blocks, showWork);
             page.Append("</section>\n");
         }
@@ -50,13 +53,14 @@ internal static class SheetHtmlWriter
         switch (block)
         {
             case SheetSentence sentence:
-                page.Append($"<p>{Plain(sentence.Text)}</p>\n");
+                page.Append(CultureInfo.InvariantCulture, $"<p>{Plain(sentence.Text)}</p>\n");
                 break;
             case SheetRemarks remarks:
                 page.Append("<table class=\"remarks\">\n");
                 foreach (var remark in remarks.Remarks)
                 {
-                    page.Append($"<tr><th scope=\"row\">{Plain(remark.Word)}</th><td>{Plain(remark.Text)}</td></tr>\n");
+                    page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Plain(remark.Word)}</th>")
+                        .Append(CultureInfo.InvariantCulture, $"<td>{Plain(remark.Text)}</td></tr>\n");
                 }
 
                 page.Append("</table>\n");
@@ -65,7 +69,7 @@ internal static class SheetHtmlWriter
                 page.Append("<ol>\n");
                 foreach (string step in steps.Steps)
                 {
-                    page.Append($"<li>{Plain(step)}</li>\n");
+                    page.Append(CultureInfo.InvariantCulture, $"<li>{Plain(step)}</li>\n");
                 }
 
                 page.Append("</ol>\n");
@@ -77,9 +81,10 @@ internal static class SheetHtmlWriter
                 WriteFigure(page, figure, showWork);
                 break;
             case SheetDrawing drawing:
-                page.Append($"<figure><img alt=\"{Plain(drawing.Caption)}\" src=\"data:image/svg+xml;base64,")
+                page.Append(CultureInfo.InvariantCulture, $"<figure><img alt=\"{Plain(drawing.Caption)}\" ")
+                    .Append("src=\"data:image/svg+xml;base64,")
                     .Append(Convert.ToBase64String(Encoding.UTF8.GetBytes(drawing.Svg)))
-                    .Append($"\"/><figcaption>{Plain(drawing.Caption)}</figcaption></figure>\n");
+                    .Append(CultureInfo.InvariantCulture, $"\"/><figcaption>{Plain(drawing.Caption)}</figcaption></figure>\n");
                 break;
             default:
                 throw new InvalidOperationException($"No way to write {block.GetType().Name}.");
@@ -91,7 +96,7 @@ internal static class SheetHtmlWriter
         page.Append("<table class=\"rows\">\n<thead><tr>");
         foreach (string column in table.Columns)
         {
-            page.Append($"<th scope=\"col\">{Plain(column)}</th>");
+            page.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{Plain(column)}</th>");
         }
 
         page.Append("</tr></thead>\n<tbody>\n");
@@ -100,7 +105,7 @@ internal static class SheetHtmlWriter
             page.Append("<tr").Append(Coded(row.Figure)).Append('>');
             foreach (string cell in row.Cells)
             {
-                page.Append($"<td>{Plain(cell)}</td>");
+                page.Append(CultureInfo.InvariantCulture, $"<td>{Plain(cell)}</td>");
             }
 
             page.Append("</tr>\n");
@@ -114,10 +119,10 @@ internal static class SheetHtmlWriter
     private static void WriteFigure(StringBuilder page, SheetFigure figure, bool showWork)
     {
         page.Append("<tr").Append(Coded(figure)).Append('>');
-        page.Append($"<th scope=\"row\">{Plain(figure.Label)}</th><td>{Plain(figure.Value)}");
+        page.Append(CultureInfo.InvariantCulture, $"<th scope=\"row\">{Plain(figure.Label)}</th><td>{Plain(figure.Value)}");
         foreach (var line in showWork ? figure.ShowWork() : [])
         {
-            page.Append($"<br/><small>{Plain(line.ToString())}</small>");
+            page.Append(CultureInfo.InvariantCulture, $"<br/><small>{Plain(line.ToString())}</small>");
         }
 
         page.Append("</td></tr>\n");

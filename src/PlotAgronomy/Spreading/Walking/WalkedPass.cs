@@ -127,7 +127,10 @@ public sealed class WalkedPass : IWorkedResult
 
     /// <summary>What it comes to.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        $"{Amounts.PrintForScale(Load)}{(IsCrosswise ? " in two halves crosswise" : "")}, {Amounts.Print(TestRun, "ft", 0)} use "
-        + Amounts.PrintForScale(TestRunCatch);
+    public override string ToString()
+    {
+        string halves = IsCrosswise ? " in two halves crosswise" : "";
+        return $"{Amounts.PrintForScale(Load)}{halves}, {Amounts.Print(TestRun, "ft", 0)} use "
+            + Amounts.PrintForScale(TestRunCatch);
+    }
 }

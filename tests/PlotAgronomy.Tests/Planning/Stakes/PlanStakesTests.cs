@@ -51,18 +51,17 @@ public class PlanStakesTests
         }
     }
 
+    /// <summary>A printed rate without target and depth is ordered as it stands, so that its lime alone is asked.</summary>
     [Fact]
-    public void What_else_stands_in_the_way_is_assumed_and_told()
+    public void Nothing_else_is_assumed_where_nothing_else_stands_in_the_way()
     {
         var plan = TwoTons with
         {
             Printed = TwoTons.Printed! with { Lime = PrintedLimeRate.Read(ApplicationRate.FromShortTonsPerAcre(2), null, null, null, Institution.NorthCarolina) },
         };
         var stake = Of(plan, LimingCodes.AskBasis);
-        Assert.NotEmpty(stake.Assumed);
-        Assert.All(stake.Assumed, a => Assert.NotEqual(LimingCodes.AskBasis, a.Question.Code));
-        string sheet = FieldSheet.Of(plan.Solve()).ToMarkdown();
-        Assert.All(stake.Assumed, a => Assert.Contains(a.Answer, sheet, StringComparison.Ordinal));
+        Assert.Empty(stake.Assumed);
+        Assert.True(stake.Cases.Length > 1);
     }
 
     [Fact]

@@ -40,7 +40,9 @@ internal sealed class SeasonShape : PlanShape<PlotSeason>
             : base("firstFreeze", "First freeze of fall: dates by which it has come. The year does not matter.")
         {
             var degrees = Optional("degreesF", Number(0.0, 50), "Temperature that counts as a freeze; 32 unless stated.", f =>
-                f.Threshold is { DegreesFahrenheit: var fahrenheit } ? Math.Round(fahrenheit, 6) : null
+                f.Threshold is { DegreesFahrenheit: var fahrenheit }
+                    ? Math.Round(fahrenheit, 6, MidpointRounding.AwayFromZero)
+                    : null
             );
             var early = Required("oneYearInTen", Date, "By this date in one year of ten.", f => Of(f, 10));
             var middle = Required("halfOfYears", Date, "By this date in half of the years.", f => Of(f, 50));
