@@ -63,8 +63,9 @@ public partial class DoorTests
     private static readonly Lazy<ReachedCode> Timed = new(() =>
     {
         var reached = new ReachedCode(HouseAssembly.Library);
-        var asked = typeof(PlanTiming).GetMethods(BindingFlags.Public | BindingFlags.Static);
-        reached.From([.. asked, .. GettersOf([.. asked.Select(a => a.ReturnType), typeof(PlantingDecision), typeof(SeasonWork)])]);
+        Type[] doors = [typeof(PlanTiming), typeof(PlanWalking)];
+        MethodInfo[] asked = [.. doors.SelectMany(d => d.GetMethods(BindingFlags.Public | BindingFlags.Static))];
+        reached.From([.. asked, .. GettersOf([.. asked.Select(a => a.ReturnType), typeof(PlantingDecision), typeof(SeasonWork), typeof(PlannedWalk)])]);
         return reached;
     });
 
