@@ -74,7 +74,7 @@ public class StoppedSearchTests
     /// <summary>More unlike products than any store has, on a shelf where few replace others.</summary>
     [Theory, Trait("Category", "Slow")]
     [InlineData(300, PurchaseForm.BuyWholePackages), InlineData(300, PurchaseForm.SpreadWholePackages)]
-    [InlineData(2_000, PurchaseForm.BuyWholePackages), InlineData(2_000, PurchaseForm.SpreadWholePackages)]
+    [InlineData(1_500, PurchaseForm.BuyWholePackages), InlineData(1_500, PurchaseForm.SpreadWholePackages)]
     public void Unlike_products_by_the_hundred_end_in_time(int products, PurchaseForm form)
     {
         var shelf = FertilizerShelf.FromOffers([.. Odd(products)]);
