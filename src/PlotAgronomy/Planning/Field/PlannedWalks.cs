@@ -68,7 +68,7 @@ internal static class PlannedWalks
                     pass.Rate,
                     pass.Laid.OrNull()?.Spacing ?? spreader.Swath,
                     pass.Setting.OrNull(),
-                    Filling(spreader, LightestOf(pass))
+                    Filling(spreader, pass.LightestBulk)
                 ),
             });
 
@@ -77,25 +77,4 @@ internal static class PlannedWalks
 
     private static Mass? Filling(PlannedSpreader spreader, Density? lightest) =>
         spreader.HopperVolume is { } hopper && lightest is { } density ? MeasuredBucket.FromVolume(hopper, density).Holds : null;
-
-    /// <summary>How light the seed of a pass may lie, each kind by itself; null where a kind's bushel weight is not
-    /// known.</summary>
-    private static Density? LightestOf(SowingPass pass)
-    {
-        double pounds = 0,
-            cubicFeet = 0;
-        foreach (var kind in pass.Kinds)
-        {
-            if (kind.Planned.Kind.BushelWeight is not { } weight)
-            {
-                return null;
-            }
-
-            double perCubicFoot = weight.Low.PoundsPerCubicFoot;
-            pounds += kind.Weight.Pounds;
-            cubicFeet += kind.Weight.Pounds / perCubicFoot;
-        }
-
-        return Density.FromPoundsPerCubicFoot(pounds / cubicFeet);
-    }
 }

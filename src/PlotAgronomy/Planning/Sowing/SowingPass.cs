@@ -88,6 +88,29 @@ public sealed class SowingPass
         }
     }
 
+    /// <summary>How light its seed may lie, each kind by itself; null where a kind's bushel weight is not known.</summary>
+    internal Density? LightestBulk
+    {
+        get
+        {
+            double pounds = 0,
+                cubicFeet = 0;
+            foreach (var kind in Kinds)
+            {
+                if (kind.Planned.Kind.BushelWeight is not { } weight)
+                {
+                    return null;
+                }
+
+                double perCubicFoot = weight.Low.PoundsPerCubicFoot;
+                pounds += kind.Weight.Pounds;
+                cubicFeet += kind.Weight.Pounds / perCubicFoot;
+            }
+
+            return Density.FromPoundsPerCubicFoot(pounds / cubicFeet);
+        }
+    }
+
     internal string Names => string.Join(", ", Kinds.Select(k => k.Planned.Kind.ShortName));
 
     /// <summary>What it is, in a few words.</summary>

@@ -100,20 +100,14 @@ internal static class SpreadingSolver
     /// <summary>Whether the load fits into the hopper at once, by the lightest bulk density its kinds may have.</summary>
     private static bool MayOverflow(SowingPass pass, Volume hopper)
     {
-        double cubicFeet = 0;
-        foreach (var kind in pass.Kinds)
+        if (pass.LightestBulk is not { } lightest)
         {
-            if (kind.Planned.Kind.BushelWeight is not { } weight)
-            {
-                return false;
-            }
-
-            double poundsPerCubicFoot = weight.Low.PoundsPerCubicFoot;
-            cubicFeet += kind.Weight.Pounds / poundsPerCubicFoot;
+            return false;
         }
 
-        double held = hopper.CubicFeet;
-        return cubicFeet > held;
+        double pounds = pass.Load.Pounds,
+            held = hopper.CubicFeet;
+        return pounds / lightest.PoundsPerCubicFoot > held;
     }
 
     internal static IEnumerable<Finding> FindingsFor(PlotPlan plan, PlannedSpreader spreader, ImmutableArray<SowingPass> passes)

@@ -9,14 +9,12 @@ namespace PlotAgronomy.Sheets;
 /// enough.</summary>
 internal static class SheetHtmlWriter
 {
-    private static readonly string Style = PageStyle.Text;
-
     internal static string Write(FieldSheet sheet, bool showWork)
     {
         var page = new StringBuilder();
         page.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
-            .Append(CultureInfo.InvariantCulture, $"<title>{Plain(sheet.Title)}</title>\n<style>\n{Style}</style>\n")
+            .Append(CultureInfo.InvariantCulture, $"<title>{Plain(sheet.Title)}</title>\n<style>\n{PageStyle.Text}</style>\n")
             .Append("</head>\n<body>\n<main>\n")
             .Append(CultureInfo.InvariantCulture, $"<h1>{Plain(sheet.Title)}</h1>\n");
         foreach (var section in sheet.Printed(showWork))
