@@ -34,7 +34,10 @@ internal sealed class OwnTargets(
     private static ApplicationRate CarefulBoron =>
         ApplicationRate.FromPoundsPerAcre(SecondaryRule.PlotBoron.Rows[0].RateHigh!.Value);
 
-    private ComponentNeed? SensitiveKind => components.FirstOrDefault(c => KindProxy.For(c.Component.Kind).IsSensitiveToBoron);
+    private ComponentNeed? SensitiveKind =>
+        components
+            .Where(c => KindProxy.For(c.Component.Kind).IsSensitiveToBoron)
+            .MinBy(c => c.Component.Kind.Id, StringComparer.Ordinal);
 
     private NutrientTarget? Nitrogen()
     {

@@ -148,6 +148,8 @@ public sealed class PlotNeed : IWorkedResult
     /// <summary>The ratings behind the needs for phosphate and potash, each once.</summary>
     internal IEnumerable<NutrientRating> Ratings =>
         Components
+            .OrderByDescending(c => c.Component.ShareOfFullStand)
+            .ThenBy(c => c.Component.Kind.Id, StringComparer.Ordinal)
             .SelectMany(c => new[] { c.Phosphate?.Rating, c.Potash?.Rating })
             .OfType<NutrientRating>()
             .DistinctBy(r => (r.Reading.Analyte, r.Scale.Id));

@@ -57,21 +57,18 @@ internal static class SaturationChecks
     }
 
     /// <summary>meq/100 g of a cation printed by weight or per acre; readings by volume
-    /// are not compared with a capacity by weight.</summary>
+    /// are not compared with a capacity by weight. Of a cation printed twice, which is asked about, the higher.</summary>
     private static double ByWeight(SoilReport report, SoilAnalyte cation, double ppmPerMilliequivalent)
     {
         var layer = new SampledSoil
         {
             Layer = report.SampledDepth is { } depth ? SampledLayer.Conventional(depth) : SampledLayer.FurrowSlice,
         };
-        return
-            report
-                .FindAll(cation)
-                .FirstOrDefault(r =>
-                    r.Unit is SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.KilogramsPerHectare
-                )
-                is { } reading
-            ? reading.ConvertTo(SoilTestUnit.PartsPerMillion, layer).Converted.PrintedValue / ppmPerMilliequivalent
-            : 0;
+        return report
+            .FindAll(cation)
+            .Where(r => r.Unit is SoilTestUnit.PartsPerMillion or SoilTestUnit.PoundsPerAcre or SoilTestUnit.KilogramsPerHectare)
+            .Select(r => r.ConvertTo(SoilTestUnit.PartsPerMillion, layer).Converted.PrintedValue / ppmPerMilliequivalent)
+            .DefaultIfEmpty(0)
+            .Max();
     }
 }
