@@ -63,7 +63,7 @@ public partial class DoorTests
     private static readonly Lazy<ReachedCode> Timed = new(() =>
     {
         var reached = new ReachedCode(HouseAssembly.Library);
-        Type[] doors = [typeof(PlanTiming), typeof(PlanWalking)];
+        Type[] doors = [typeof(PlanTiming), typeof(PlanField)];
         MethodInfo[] asked = [.. doors.SelectMany(d => d.GetMethods(BindingFlags.Public | BindingFlags.Static))];
         reached.From([.. asked, .. GettersOf([.. asked.Select(a => a.ReturnType), typeof(PlantingDecision), typeof(SeasonWork), typeof(PlannedWalk)])]);
         return reached;

@@ -13,14 +13,14 @@ public class PlannedWalksTests
         double lime = answers.Lime.Told.Order.TryGet(out var order) ? order.Dressings.Where(d => d.MonthsAfterFirst == 0).Sum(d => d.Mass.Pounds) : 0,
             fertilizer = answers.Fertilizer.TryGet(out var bought) && bought.Purchase.TryGet(out var set) ? set.Lines.Sum(l => l.Spread.Pounds) : 0,
             seed = answers.Spreading.TryGet(out var spreading) ? spreading.Passes.Sum(p => p.Load.Pounds) : 0;
-        Assert.Equal(lime + fertilizer + seed, answers.Walks.Sum(w => w.Pass.Load.Pounds), 1e-9);
-        Assert.All(answers.Walks, w => Assert.NotEmpty(w.Pass.ShowWork()));
+        Assert.Equal(lime + fertilizer + seed, answers.Field.Walks.Sum(w => w.Pass.Load.Pounds), 1e-9);
+        Assert.All(answers.Field.Walks, w => Assert.NotEmpty(w.Pass.ShowWork()));
     }
 
     [Fact]
     public void A_walk_covers_the_plot_at_its_rate()
     {
         var answers = FieldSheetWritingTests.Plan("fall-blend").Solve();
-        Assert.All(answers.Walks, w => Assert.Equal(w.Pass.Load.Pounds, w.Pass.Rate.Over(answers.Plan.Plot.Area).Pounds, 1e-6));
+        Assert.All(answers.Field.Walks, w => Assert.Equal(w.Pass.Load.Pounds, w.Pass.Rate.Over(answers.Plan.Plot.Area).Pounds, 1e-6));
     }
 }

@@ -32,8 +32,30 @@ public sealed class WalkedPass : IWorkedResult
     /// <summary>Gets the weight of one filling, all alike; null when their number is not known.</summary>
     public Mass? PerFilling => Fillings is { } count ? Mass.FromPounds(Load.Pounds / count) : null;
 
+    /// <summary>Gets the weight of the package it comes in; null where it is not bought in packages.</summary>
+    public Mass? PackageWeight { get; init; }
+
     /// <summary>Gets the walk that one package lasts, once over; null where it is not bought in packages.</summary>
-    public Length? WalkPerPackage { get; init; }
+    public Length? WalkPerPackage =>
+        PackageWeight is { } bag ? MeasuredRate.CourseLengthFor(Rate.AreaCoveredBy(bag), Spacing) : null;
+
+    /// <summary>Gets the load in whole packages and what is weighed of one more; null where it is not bought in
+    /// packages.</summary>
+    public (int Whole, Mass Weighed)? InPackages
+    {
+        get
+        {
+            if (PackageWeight is not { } bag)
+            {
+                return null;
+            }
+
+            double pounds = Load.Pounds,
+                each = bag.Pounds;
+            int whole = (int)Math.Floor(pounds / each + Tolerance.Dust);
+            return (whole, Mass.FromPounds(Math.Max(0, pounds - whole * each)));
+        }
+    }
 
     /// <summary>Gets the time for 100 ft, each way; null without a timed run.</summary>
     public TimeSpan? TimePer100Feet { get; init; }
@@ -94,7 +116,7 @@ public sealed class WalkedPass : IWorkedResult
             Spacing = spacing,
             IsCrosswise = isCrosswise,
             Fillings = filling is { } held ? Package.RoundUp(load, held) : null,
-            WalkPerPackage = package is { } bag ? MeasuredRate.CourseLengthFor(rate.AreaCoveredBy(bag), spacing) : null,
+            PackageWeight = package,
             TimePer100Feet = isCrosswise ? time / 2 : time,
             TestRun = TestRunFinding.Spared(
                 load,

@@ -1,0 +1,23 @@
+namespace PlotAgronomy.Planning;
+
+/// <summary>Where in the work a warning or a caution stands.</summary>
+public enum WorkPlace
+{
+    /// <summary>Where it is bought.</summary>
+    Buying,
+
+    /// <summary>Where lime is spread.</summary>
+    Lime,
+
+    /// <summary>Where fertilizer is spread.</summary>
+    Fertilizer,
+
+    /// <summary>Where seed is sown.</summary>
+    Sowing,
+
+    /// <summary>Where the spreader is set.</summary>
+    Spreader,
+
+    /// <summary>What comes after.</summary>
+    Afterwards,
+}
