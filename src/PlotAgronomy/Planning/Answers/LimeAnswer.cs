@@ -113,7 +113,7 @@ public sealed class LimeAnswer
 
     /// <summary>Gets what to buy and spread of that offer; open where none is on offer or none can be counted, with an order for
     /// each plausible label.</summary>
-    public Answer<LimeOrder> Order => LimeParts.Order(this);
+    public Answer<LimeOrder> Order => LimeParts.Order(Rate, Offers, OrdersOfCases);
 
     /// <summary>What a printed rate leaves open, or what stands before a rate.</summary>
     internal ImmutableArray<OpenQuestion> Missing { get; init; } = [];
@@ -122,7 +122,7 @@ public sealed class LimeAnswer
     internal Func<ImmutableArray<AnswerCase<LimeAnswer>>> Cases { get; init; } = () => [];
 
     /// <summary>Gets what the lime will have done by planting day; open where the day of liming is not known.</summary>
-    public Answer<LimeOutlook> Outlook => LimeParts.Outlook(plan, this, expectedOn);
+    public Answer<LimeOutlook> Outlook => LimeParts.Outlook(plan, Order, Expected, Missing, expectedOn);
 
     /// <summary>Gets sulfur to lower the pH where it lies above the target, by the two tables known; not needed elsewhere, open
     /// where the texture is not known.</summary>
@@ -155,6 +155,10 @@ public sealed class LimeAnswer
 
     /// <summary>The results that no section of the sheet tells.</summary>
     internal IEnumerable<IWorkedResult?> WithoutSection => [Trigger, ByHomePh, Sulfur.OrNull()];
+
+    /// <summary>The order under each case, where one can be made.</summary>
+    private ImmutableArray<AnswerCase<LimeOrder>> OrdersOfCases() =>
+        [.. from one in Cases() let order = one.Value.Order.OrNull() where order is not null select one.Holding(order)];
 
     /// <summary>The target and the rate.</summary>
     /// <returns>The text.</returns>

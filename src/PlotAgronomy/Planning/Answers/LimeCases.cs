@@ -25,10 +25,6 @@ internal static class LimeCases
             _ => [],
         };
 
-    /// <summary>The order under each answer, where one can be made.</summary>
-    internal static ImmutableArray<AnswerCase<LimeOrder>> Orders(ImmutableArray<AnswerCase<LimeAnswer>> cases) =>
-        [.. from one in cases let order = one.Value.Order.OrNull() where order is not null select one.Holding(order)];
-
     private static PlotPlan InBufferOf(PlotPlan plan, LimeMethod method) =>
         plan with
         {

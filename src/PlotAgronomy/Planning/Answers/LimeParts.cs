@@ -13,19 +13,25 @@ internal static class LimeParts
             ? (used.OfBasis == ApplicationRate.Zero ? Answers.NoneNeeded(used) : Answers.Given(used))
             : Answers.Open<LimeRate>(() => missing);
 
-    internal static Answer<LimeOrder> Order(LimeAnswer lime)
+    /// <param name="rate">Rate to be ordered for.</param>
+    /// <param name="offers">Liming materials on offer.</param>
+    /// <param name="cases">The order under each answer to what is missing.</param>
+    internal static Answer<LimeOrder> Order(
+        Answer<LimeRate> rate,
+        LimingMaterialComparison? offers,
+        Func<ImmutableArray<AnswerCase<LimeOrder>>> cases
+    )
     {
-        var (rate, offers) = (lime.Rate, lime.Offers);
         if (rate.State != AnswerState.Given)
         {
             return rate.State == AnswerState.NoneNeeded
                 ? Answers.NoneNeeded<LimeOrder>()
-                : Answers.Open(() => rate.Questions, () => LimeCases.Orders(lime.Cases()));
+                : Answers.Open(() => rate.Questions, cases);
         }
 
         if (offers?.CheapestForPlot?.Order is { } order)
         {
-            return new(AnswerState.Given, true, order, null, () => LimeCases.Orders(lime.Cases()), () => order.Findings);
+            return new(AnswerState.Given, true, order, null, cases, () => order.Findings);
         }
 
         ImmutableArray<LimeOfferCost> uncounted = [.. offers?.Costs.Where(c => c.Question is not null) ?? []];
@@ -37,9 +43,19 @@ internal static class LimeParts
             );
     }
 
-    internal static Answer<LimeOutlook> Outlook(PlotPlan plan, LimeAnswer lime, Func<DateOnly, LimeOutlook?> expectedOn)
+    /// <param name="plan">Plan.</param>
+    /// <param name="order">What is bought and spread.</param>
+    /// <param name="expected">The outlook of that order; null while a fact for it is missing.</param>
+    /// <param name="missing">What a printed rate leaves open.</param>
+    /// <param name="expectedOn">The outlook if the lime is spread on a day.</param>
+    internal static Answer<LimeOutlook> Outlook(
+        PlotPlan plan,
+        Answer<LimeOrder> order,
+        LimeOutlook? expected,
+        ImmutableArray<OpenQuestion> missing,
+        Func<DateOnly, LimeOutlook?> expectedOn
+    )
     {
-        var order = lime.Order;
         if (order.State != AnswerState.Given)
         {
             return order.State == AnswerState.NoneNeeded
@@ -47,7 +63,7 @@ internal static class LimeParts
                 : Answers.Open<LimeOutlook>(() => order.Questions);
         }
 
-        if (lime.Expected is { } outlook)
+        if (expected is { } outlook)
         {
             return Answers.Given(outlook, () => outlook.Findings);
         }
@@ -57,9 +73,9 @@ internal static class LimeParts
             return Answers.NoneNeeded<LimeOutlook>();
         }
 
-        if (lime.Printed is { TargetPh: null })
+        if (plan.Printed?.Lime is { TargetPh: null })
         {
-            return Answers.Open<LimeOutlook>(() => lime.Missing);
+            return Answers.Open<LimeOutlook>(() => missing);
         }
 
         if (plan.Soil.WaterPh is null)

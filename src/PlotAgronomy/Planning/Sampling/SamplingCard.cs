@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -26,11 +25,11 @@ public sealed class SamplingCard : IWorkedResult
 
     /// <summary>Gets whether a buffer reading is to be asked for: not where even the lowest pH of an own reading lies above the
     /// pH from which none is run.</summary>
-    public bool NeedsBuffer => plan.HomePh is not { } read || read.Low.Value < NoBufferFrom;
+    public bool NeedsBuffer => plan.HomePh is not { } read || read.Low.Value < SamplingCardLines.NoBufferFrom;
 
     /// <summary>Gets the day by which the sample should be sent, so that lime has time to work; null without a day of
     /// planting.</summary>
-    public DateOnly? SendBy => plan.PlantingDate?.AddMonths(-Months);
+    public DateOnly? SendBy => plan.PlantingDate?.AddMonths(-SamplingCardLines.Months);
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => [];
@@ -39,13 +38,9 @@ public sealed class SamplingCard : IWorkedResult
     public ImmutableArray<Source> Sources =>
         [.. Advice.Sources.Concat(SamplingCardLines.Sources).Distinct().OrderBy(s => s.Id, StringComparer.Ordinal)];
 
-    /// <summary>From here on laboratories read no buffer.</summary>
-    internal static double NoBufferFrom => SoilConstants.All["lime-not-expected-ph"];
-
-    internal static int Months => (int)LimingConstants.All["full-effect"];
-
     /// <summary>What the card says, a word and a sentence each.</summary>
-    internal ImmutableArray<(string Word, string Text)> Lines => [.. SamplingCardLines.Of(this, plan)];
+    internal ImmutableArray<(string Word, string Text)> Lines =>
+        [.. SamplingCardLines.Of(plan, Advice, CropToName, NeedsBuffer, SendBy)];
 
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => Advice.ShowWork();

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Planning;
 
@@ -17,11 +18,22 @@ internal static class SamplingCardLines
 
     internal static IEnumerable<Source> Sources => Rows.Value.Values.SelectMany(r => r.Origin.Sources);
 
-    internal static IEnumerable<(string Word, string Text)> Of(SamplingCard card, PlotPlan plan)
+    /// <summary>From here on laboratories read no buffer.</summary>
+    internal static double NoBufferFrom => SoilConstants.All["lime-not-expected-ph"];
+
+    internal static int Months => (int)LimingConstants.All["full-effect"];
+
+    internal static IEnumerable<(string Word, string Text)> Of(
+        PlotPlan plan,
+        SamplingAdvice advice,
+        string? cropToName,
+        bool needsBuffer,
+        DateOnly? sendBy
+    )
     {
-        string depth = Amounts.Print(card.Advice.Depth, "in", 0);
-        yield return Line("when", ("when", When(card)), ("months", Amounts.Print(SamplingCard.Months, 0)));
-        yield return Line("walk", ("cores", $"{card.Advice.FewestCores} to {card.Advice.MostCores}"), ("depth", depth));
+        string depth = Amounts.Print(advice.Depth, "in", 0);
+        yield return Line("when", ("when", When(sendBy)), ("months", Amounts.Print(Months, 0)));
+        yield return Line("walk", ("cores", $"{advice.FewestCores} to {advice.MostCores}"), ("depth", depth));
         if (plan.IsUnworked)
         {
             yield return Line("shallow", ("depth", depth));
@@ -31,11 +43,11 @@ internal static class SamplingCardLines
         yield return Line("mix");
         bool hasLegumes = plan.Kinds.Any(k => k.Kind.IsLegume);
         yield return Line("boxes", ("legume", hasLegumes ? Line("legume").Text : ""));
-        yield return card.NeedsBuffer
+        yield return needsBuffer
             ? Line("buffer", ("reads", ReadsAt(plan)))
-            : Line("no-buffer", ("ph", Amounts.Print(SamplingCard.NoBufferFrom, 1)));
+            : Line("no-buffer", ("ph", Amounts.Print(NoBufferFrom, 1)));
         string use = plan.Plot.IsCarriedOff ? "cut and carried off" : "browsed, never cut for hay";
-        yield return Line("crop", ("crop", card.CropToName ?? "what you mean to grow"), ("use", use));
+        yield return Line("crop", ("crop", cropToName ?? "what you mean to grow"), ("use", use));
         yield return Line("ask");
         if (plan is { LimeOffers.IsEmpty: false } or { FertilizerOffers.IsEmpty: false } || !plan.Kinds.IsEmpty)
         {
@@ -59,8 +71,8 @@ internal static class SamplingCardLines
     private static (string Word, string Text) Line(string id, params ReadOnlySpan<(string, string)> values) =>
         (Rows.Value[id].Word, Rows.Value[id].Text.Filled(values));
 
-    private static string When(SamplingCard card) =>
-        card.SendBy is { } day
+    private static string When(DateOnly? sendBy) =>
+        sendBy is { } day
             ? $"by {day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, earlier if you can"
             : "half a year or more before you plant";
 
