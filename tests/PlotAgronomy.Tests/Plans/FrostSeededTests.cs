@@ -25,7 +25,7 @@ public class FrostSeededTests
         string steps = Plan.Section("order-of-work");
         Assert.Contains("frozen, snow-free ground", steps, StringComparison.Ordinal);
         Assert.Contains("only after green-up", steps, StringComparison.Ordinal);
-        Assert.Contains("clip or graze the standing grain", steps, StringComparison.Ordinal);
+        Assert.Contains("Mow or graze what stands above the seedlings", steps, StringComparison.Ordinal);
     }
 
     /// <summary>The method knows pH 7.0 alone, a whole unit above what is asked: it is refused, and no bag is bought on it.</summary>
