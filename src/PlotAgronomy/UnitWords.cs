@@ -28,9 +28,9 @@ internal sealed partial class UnitWords
     internal static readonly UnitWords Rates = new(
         "a rate",
         "'40 lb/ac' or '2.25 ton/ac'",
-        ("lb/ac|lb/acre|lbs/ac|lbs/acre", 1),
+        ("lb/ac|lb/acre|lbs/ac|lbs/acre|lb/a|lbs/a|lb per acre|lbs per acre|pounds per acre", 1),
         ("oz/ac|oz/acre", 1.0 / 16),
-        ("ton/ac|ton/acre|tons/ac|tons/acre", 2000),
+        ("ton/ac|ton/acre|tons/ac|tons/acre|ton/a|tons/a|t/a|ton per acre|tons per acre", 2000),
         ("lb/1000 ft2|lb/1000 sq ft|lb/1,000 ft2", ExactUnits.SquareFeetPerAcre / 1000),
         ("oz/1000 ft2|oz/1000 sq ft|oz/1,000 ft2", ExactUnits.SquareFeetPerAcre / 1000 / 16),
         ("lb/100 ft2|lb/100 sq ft", ExactUnits.SquareFeetPerAcre / 100),

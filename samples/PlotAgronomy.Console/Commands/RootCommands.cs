@@ -12,6 +12,7 @@ internal static class RootCommands
             "The sums behind a small wildlife food plot. Commands are verbs; without one, the demo is planned."
         )
         {
+            StartCommand.Create(streams),
             PlanCommand.Create(streams),
             CheckCommand.Create(streams),
             ExplainCommand.Create(streams),

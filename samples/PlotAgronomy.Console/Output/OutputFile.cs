@@ -4,7 +4,9 @@ namespace PlotAgronomy.Sample.Output;
 internal static class OutputFile
 {
     /// <summary>Why a file is not written over, or null.</summary>
-    internal static string? WhyNot(string file, string input)
+    /// <param name="file">The file to write.</param>
+    /// <param name="input">The plan that is read and stays as it is; null where there is none.</param>
+    internal static string? WhyNot(string file, string? input)
     {
         if (string.IsNullOrWhiteSpace(file))
         {
@@ -16,7 +18,7 @@ internal static class OutputFile
             return "it is a folder";
         }
 
-        if (RealPath(file) == RealPath(input))
+        if (input is not null && RealPath(file) == RealPath(input))
         {
             return "it is the plan that is read";
         }

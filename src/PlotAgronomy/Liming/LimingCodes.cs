@@ -18,6 +18,7 @@ internal static class LimingCodes
     internal const string AskLabel = "lime-ask-label";
     internal const string AskMethod = "lime-ask-method";
     internal const string AskOffer = "lime-ask-offer";
+    internal const string AskRange = "lime-ask-range";
     internal const string AskReading = "lime-ask-reading";
     internal const string AskTarget = "lime-ask-target";
     internal const string AskWhose = "lime-ask-whose";

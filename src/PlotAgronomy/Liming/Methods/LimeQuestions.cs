@@ -60,6 +60,11 @@ internal static class LimeQuestions
     internal static IEnumerable<OpenQuestion> For(PrintedLimeRate printed, string laboratory)
     {
         (string, string)[] places = [("rate", printed.InAmount), ("laboratory", laboratory)];
+        if (printed.UpTo is not null)
+        {
+            yield return QuestionCatalog.Ask(LimingCodes.AskRange, printed.Ends, printed.AmountOf, places);
+        }
+
         if (printed.Basis is null)
         {
             yield return QuestionCatalog.Ask(

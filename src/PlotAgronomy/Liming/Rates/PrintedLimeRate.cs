@@ -8,8 +8,16 @@ namespace PlotAgronomy.Liming;
 [JsonConverter(typeof(NotForJson))]
 public sealed class PrintedLimeRate : IWorkedResult
 {
-    private PrintedLimeRate(ApplicationRate ofBasis, double? targetPh, Length? depth, LimeBasis? basis, Institution? institution)
+    private PrintedLimeRate(
+        ApplicationRate ofBasis,
+        double? targetPh,
+        Length? depth,
+        LimeBasis? basis,
+        Institution? institution,
+        ApplicationRate? upTo
+    )
     {
+        UpTo = upTo;
         OfBasis = ofBasis;
         TargetPh = targetPh;
         Depth = depth;
@@ -21,8 +29,11 @@ public sealed class PrintedLimeRate : IWorkedResult
                 : null;
     }
 
-    /// <summary>Gets the rate as printed, of the lime it is counted in.</summary>
+    /// <summary>Gets the rate as printed, of the lime it is counted in; of a printed range its lower end.</summary>
     public ApplicationRate OfBasis { get; }
+
+    /// <summary>Gets the upper end where a range was printed; else null.</summary>
+    public ApplicationRate? UpTo { get; }
 
     /// <summary>Gets the pH aimed at, or null.</summary>
     public double? TargetPh { get; }
@@ -51,15 +62,21 @@ public sealed class PrintedLimeRate : IWorkedResult
     /// <param name="depth">Depth treated.</param>
     /// <param name="basis">Lime it is counted in.</param>
     /// <param name="institution">Institution.</param>
+    /// <param name="upTo">Upper end where a range was printed, above <paramref name="rate"/>; else null.</param>
     /// <returns>The rate, or what to ask the laboratory.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A label outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A label outside its range, or an upper end that is not above the
+    /// lower.</exception>
     public static PrintedLimeRate Read(
         ApplicationRate rate,
         double? targetPh,
         Length? depth,
         LimeBasis? basis,
-        Institution? institution
-    ) => new(rate, targetPh, depth, basis, institution);
+        Institution? institution,
+        ApplicationRate? upTo = null
+    ) =>
+        upTo is { } high && high <= rate
+            ? throw new ArgumentOutOfRangeException(nameof(upTo), high, $"Must be above the lower end, {rate}.")
+            : new(rate, targetPh, depth, basis, institution, upTo);
 
     /// <summary>The labels that the report does not print.</summary>
     internal LimeLabels Silent =>
@@ -88,8 +105,14 @@ public sealed class PrintedLimeRate : IWorkedResult
         );
 
     /// <summary>The same with another label.</summary>
-    internal PrintedLimeRate With(LimeBasis? basis = null, Length? depth = null) =>
-        new(OfBasis, TargetPh, depth ?? Depth, basis ?? Basis, Institution);
+    internal PrintedLimeRate With(LimeBasis? basis = null, Length? depth = null, double? targetPh = null) =>
+        new(OfBasis, targetPh ?? TargetPh, depth ?? Depth, basis ?? Basis, Institution, UpTo);
+
+    /// <summary>The same with one rate where a range was printed.</summary>
+    internal PrintedLimeRate At(ApplicationRate meant) => new(meant, TargetPh, Depth, Basis, Institution, null);
+
+    /// <summary>Both ends of a printed range; none where one rate was printed.</summary>
+    internal ImmutableArray<ApplicationRate> Ends => UpTo is { } high ? [OfBasis, high] : [];
 
     /// <summary>The rate with the labels that are printed, such as <c>2 ton/ac of lime</c>.</summary>
     internal string InPrint
@@ -104,10 +127,10 @@ public sealed class PrintedLimeRate : IWorkedResult
     }
 
     /// <summary>The rate as it stands, in tons unless it is counted in pounds of an index.</summary>
-    internal string InAmount =>
-        Basis is { IsInPounds: true }
-            ? $"{Amounts.Print(OfBasis.PoundsPerAcre, 0)} lb/ac"
-            : $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac";
+    internal string InAmount => UpTo is { } high ? $"{Number(OfBasis)} to {AmountOf(high)}" : AmountOf(OfBasis);
+
+    /// <summary>One end of a printed range, or the rate, with its unit.</summary>
+    internal string AmountOf(ApplicationRate rate) => $"{Number(rate)} {Unit}";
 
     /// <summary>What is not printed, in words; empty where all is.</summary>
     internal string MissingInWords
@@ -131,6 +154,13 @@ public sealed class PrintedLimeRate : IWorkedResult
                 ? LimingFormulas.All["lime-as-labelled"].Line(InPrint, ("what", "Printed rate"))
                 : LimingFormulas.All["lime-as-labelled"].Line(Rate.ToString(), ("what", "Printed rate")).From(Rate.Basis.Origin),
         ];
+
+    private bool IsInPounds => Basis is { IsInPounds: true };
+
+    private string Unit => IsInPounds ? "lb/ac" : "ton/ac";
+
+    private string Number(ApplicationRate rate) =>
+        IsInPounds ? Amounts.Print(rate.PoundsPerAcre, 0) : LimeText.Tons(rate.PoundsPerAcre);
 
     private IEnumerable<Finding> Missing()
     {

@@ -46,7 +46,9 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
             "The lime rate the laboratory printed, with its labels."
         );
         static PrintedLimeRate Of(PlotPlan plan) => plan.Printed!.Lime!;
-        var rate = shape.Required("rate", Rate("1.5 ton/ac"), "Rate as printed.", p => Of(p).OfBasis);
+        var rate = shape.Required("rate", new PlanRateRange("1.5 ton/ac", "1 to 1.5 ton/ac"), "Rate as printed.", p =>
+            RateRange.Of(Of(p).OfBasis, Of(p).UpTo)
+        );
         var bases = Choice(LimeBasis.Everything, b => b.Id);
         const string OfWhich =
             "Lime the rate is counted in; left out where the report does not say, and the orders under each stand side by side.";
@@ -71,7 +73,14 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
             var laboratory = at.Around.Around.Find(ofReport);
             var whose = at.Find(institution) ?? OfLaboratory(laboratory);
             return at.Try(rate, () =>
-                PrintedLimeRate.Read(at.Get(rate), at.Maybe(targetPh), at.Maybe(depth), at.Find(basis), whose)
+                PrintedLimeRate.Read(
+                    at.Get(rate).Low,
+                    at.Maybe(targetPh),
+                    at.Maybe(depth),
+                    at.Find(basis),
+                    whose,
+                    at.Get(rate).High
+                )
             );
         });
         return shape;

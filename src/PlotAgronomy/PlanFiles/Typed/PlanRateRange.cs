@@ -5,11 +5,12 @@ namespace PlotAgronomy.PlanFiles;
 
 /// <summary>A printed rate, or a printed range of rates: <c>40 to 60 lb/ac</c>.</summary>
 /// <param name="example">Example for schema, page and messages.</param>
-internal sealed partial class PlanRateRange(string example) : PlanValue<RateRange>
+/// <param name="range">Example of a range.</param>
+internal sealed partial class PlanRateRange(string example, string range = "40 to 60 lb/ac") : PlanValue<RateRange>
 {
     private readonly PlanValue<ApplicationRate> rate = Value.Rate(example);
 
-    internal override string InWords => $"{rate.InWords}, or a printed range, such as `40 to 60 lb/ac`";
+    internal override string InWords => $"{rate.InWords}, or a printed range, such as `{range}`";
 
     internal override void Describe(Utf8JsonWriter schema) => rate.Describe(schema);
 
@@ -49,12 +50,25 @@ internal sealed partial class PlanRateRange(string example) : PlanValue<RateRang
             return rate.Write(value.Low, path, refusals);
         }
 
-        // Both ends in pounds to the acre, so that they have one unit.
+        // Both ends have one unit: that of the example, where both read back in it, else pounds to the acre.
+        string unit = example[(example.IndexOf(' ', StringComparison.Ordinal) + 1)..];
+        if (InUnit(value.Low, unit) is { } lowest && InUnit(high, unit) is { } highest)
+        {
+            return new PlanNode(PlanNodeKind.Text, path, $"{lowest} to {highest} {unit}");
+        }
+
         return new PlanNode(
             PlanNodeKind.Text,
             path,
             $"{ExactText.Of(value.Low.PoundsPerAcre)} to {ExactText.Of(high.PoundsPerAcre)} lb/ac"
         );
+    }
+
+    /// <summary>The number of a rate in a unit; null where it does not read back to the last digit.</summary>
+    private static string? InUnit(ApplicationRate rate, string unit)
+    {
+        string printed = Amounts.Print(rate, unit);
+        return Amounts.TryReadRate(printed, out var again, out _) && again == rate ? printed[..^(unit.Length + 1)] : null;
     }
 
     private static PlanNode End(PlanNode node, string number, string unit) =>

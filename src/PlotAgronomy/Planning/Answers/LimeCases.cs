@@ -20,7 +20,16 @@ internal static class LimeCases
         {
             OpenQuestion<LimeMethod> { Code: LimingCodes.AskBuffer } buffer => buffer.Cases(m => again(InBufferOf(plan, m))),
             OpenQuestion<LimeMethod> method => method.Cases(m => again(plan with { LimeMethod = m })),
+            OpenQuestion<LimeBasis> basis when plan.Printed!.Lime! is { UpTo: not null } printed =>
+            [
+                .. from end in printed.Ends
+                from one in basis.Cases(b => again(Labelled(plan, p => p.At(end).With(basis: b))))
+                select one.Under(printed.AmountOf(end)),
+            ],
             OpenQuestion<LimeBasis> basis => basis.Cases(b => again(Labelled(plan, printed => printed.With(basis: b)))),
+            OpenQuestion<ApplicationRate> end when plan.Printed?.Lime?.Basis is not null => end.Cases(meant =>
+                again(Labelled(plan, printed => printed.At(meant)))
+            ),
             OpenQuestion<Length> depth => depth.Cases(d => again(Labelled(plan, printed => printed.With(depth: d)))),
             _ => [],
         };

@@ -39,6 +39,11 @@ internal static class LimeRemarks
     )
     {
         var offer = offers?.CheapestForPlot?.Offer;
+        foreach (var range in PrintedRanges.OfLime(plan))
+        {
+            yield return range;
+        }
+
         foreach (var held in HeldBack.Findings(waiting, plan.Soil))
         {
             yield return held;

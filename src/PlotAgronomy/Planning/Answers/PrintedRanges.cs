@@ -19,6 +19,20 @@ internal static class PrintedRanges
                 .CasesOf(meant => solve(plan with { Printed = plan.Printed!.If(r.Nutrient, meant) }))
         );
 
+    /// <summary>That of a printed range of lime the lower end is counted.</summary>
+    internal static IEnumerable<Finding> OfLime(PlotPlan plan) =>
+        plan.Printed?.Lime is { UpTo: { } high } printed
+            ?
+            [
+                FindingCatalog.Create(
+                    PlanningCodes.RangeLowEnd,
+                    ("nutrient", "lime"),
+                    ("low", printed.AmountOf(printed.OfBasis)),
+                    ("high", printed.AmountOf(high))
+                ),
+            ]
+            : [];
+
     internal static IEnumerable<Finding> Findings(PlotPlan plan) =>
         (plan.Printed?.Ranges ?? []).Select(r =>
             FindingCatalog.Create(

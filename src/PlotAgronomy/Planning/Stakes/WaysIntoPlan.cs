@@ -20,9 +20,12 @@ internal static class WaysIntoPlan
             (plan, _, texture) => OnPlot(plan, p => p with { Texture = texture })
         ),
         [SoilCodes.AskSampledDay] = WayIntoPlan.For<DateOnly>((plan, _, day) => Reported(plan, r => r with { SampledOn = day })),
-        [LimingCodes.AskBasis] = WayIntoPlan.For<LimeBasis>((plan, _, basis) => Labelled(plan, basis: basis)),
-        [LimingCodes.AskTarget] = WayIntoPlan.For<double>((plan, _, ph) => Labelled(plan, targetPh: ph)),
-        [LimingCodes.AskDepth] = WayIntoPlan.For<Length>((plan, _, depth) => Labelled(plan, depth: depth)),
+        [LimingCodes.AskBasis] = WayIntoPlan.For<LimeBasis>((plan, _, basis) => OnPrintedLime(plan, p => p.With(basis: basis))),
+        [LimingCodes.AskRange] = WayIntoPlan.For<ApplicationRate>(
+            (plan, _, meant) => OnPrintedLime(plan, printed => printed.At(meant))
+        ),
+        [LimingCodes.AskTarget] = WayIntoPlan.For<double>((plan, _, ph) => OnPrintedLime(plan, p => p.With(targetPh: ph))),
+        [LimingCodes.AskDepth] = WayIntoPlan.For<Length>((plan, _, depth) => OnPrintedLime(plan, p => p.With(depth: depth))),
         [LimingCodes.AskLabel] = WayIntoPlan.For<LimeFigure>(OnLabel),
         [LimingCodes.AskMethod] = WayIntoPlan.For<LimeMethod>((plan, _, method) => plan with { LimeMethod = method }),
         [LimingCodes.AskWhose] = WayIntoPlan.For<LimeMethod>((plan, _, method) => plan with { LimeMethod = method }),
@@ -69,23 +72,9 @@ internal static class WaysIntoPlan
 
     private static PlotPlan OnPlot(PlotPlan plan, Func<Plot, Plot> changed) => plan with { Plot = changed(plan.Plot) };
 
-    /// <summary>A printed rate with one more of its labels.</summary>
-    private static PlotPlan? Labelled(PlotPlan plan, LimeBasis? basis = null, double? targetPh = null, Length? depth = null) =>
-        plan.Printed is { Lime: { } printed } advice
-            ? plan with
-            {
-                Printed = advice with
-                {
-                    Lime = PrintedLimeRate.Read(
-                        printed.OfBasis,
-                        targetPh ?? printed.TargetPh,
-                        depth ?? printed.Depth,
-                        basis ?? printed.Basis,
-                        printed.Institution
-                    ),
-                },
-            }
-            : null;
+    /// <summary>A printed rate with one more of its labels, or one end of its range.</summary>
+    private static PlotPlan? OnPrintedLime(PlotPlan plan, Func<PrintedLimeRate, PrintedLimeRate> changed) =>
+        plan.Printed is { Lime: { } printed } advice ? plan with { Printed = advice with { Lime = changed(printed) } } : null;
 
     private static PlotPlan? OnLabel(PlotPlan plan, OpenQuestion question, LimeFigure figure) =>
         figure.Value > 0

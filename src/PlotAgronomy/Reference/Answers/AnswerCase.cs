@@ -41,6 +41,9 @@ public sealed class AnswerCase<T>
     internal AnswerCase<TPart> Holding<TPart>(TPart part)
         where TPart : notnull => new(Question, assumed, Assumption, part);
 
+    /// <summary>The same under one more assumption, which its words say.</summary>
+    internal AnswerCase<T> Under(string more) => new(Question, assumed, $"{Assumption}, {more}", Value);
+
     /// <summary>The assumption and what follows.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Assumption}: {Value}";
