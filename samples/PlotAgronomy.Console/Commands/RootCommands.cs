@@ -19,6 +19,8 @@ internal static class RootCommands
             WhenCommand.Create(streams),
             CalendarCommand.Create(streams),
             UseUpCommand.Create(streams),
+            RecordCommand.Create(streams),
+            HistoryCommand.Create(streams),
             CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
         };
         var parsed = root.Parse(args);
