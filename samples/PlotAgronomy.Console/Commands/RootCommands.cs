@@ -21,6 +21,7 @@ internal static class RootCommands
             UseUpCommand.Create(streams),
             RecordCommand.Create(streams),
             HistoryCommand.Create(streams),
+            ReviewCommand.Create(streams),
             CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
         };
         var parsed = root.Parse(args);

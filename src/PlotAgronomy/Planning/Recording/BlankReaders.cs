@@ -40,7 +40,10 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
             Day = plan.PlantingDate,
             Plot = Plot,
             AsPlanned = on => BlankReader.Note(Plot, on, $"{SettingOf} {names}: {told}"),
-            Instead = (on, text) => [BlankReader.Note(Plot, on, $"{SettingOf} {names}: {text}")],
+            Instead = (on, text) =>
+                text.Contains("gate", StringComparison.OrdinalIgnoreCase)
+                    ? [BlankReader.Note(Plot, on, $"{SettingOf} {names}: {text}")]
+                    : throw new FormatException("say the gate, and the pace where it was timed: gate 5, 48 s for 100 ft"),
             IsAnsweredBy = e => IsNote(e, $"{SettingOf} {names}", $"Gate and pace, {names}"),
         };
     }

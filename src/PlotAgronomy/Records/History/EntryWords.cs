@@ -10,18 +10,18 @@ internal static class EntryWords
     internal static string Sort(BookEntry entry) =>
         entry switch
         {
-            SoilReportEntry => "soil report(s)",
-            NeedEntry => "need(s) stated",
-            LimeEntry => "liming(s)",
-            FertilizerEntry => "dressing(s) of fertilizer",
-            SowingEntry => "sowing(s)",
-            RainEntry => "rain reading(s)",
-            CountEntry => "count(s)",
-            WeedEntry => "sight(s) of weeds",
-            ClippingEntry => "clipping(s)",
-            BrowseEntry => "look(s) at browse",
-            CameraEntry => "camera count(s)",
-            _ => "note(s)",
+            SoilReportEntry => "soil reports",
+            NeedEntry => "needs",
+            LimeEntry => "limings",
+            FertilizerEntry => "dressings of fertilizer",
+            SowingEntry => "sowings",
+            RainEntry => "rain readings",
+            CountEntry => "counts",
+            WeedEntry => "sights of weeds",
+            ClippingEntry => "clippings",
+            BrowseEntry => "looks at browse",
+            CameraEntry => "camera counts",
+            _ => "notes",
         };
 
     internal static string Of(BookEntry entry)

@@ -1,3 +1,4 @@
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Records;
 
 namespace PlotAgronomy.Sheets;
@@ -7,7 +8,7 @@ internal static class HistoryWords
 {
     internal static string Done(PlotHistory plot)
     {
-        var kinds = plot.Done.GroupBy(e => e.Sort).Select(g => $"{Amounts.Print(g.Count(), 0)} {g.Key}");
+        var kinds = plot.Done.GroupBy(e => e.Sort).Select(g => $"{g.Key} {Amounts.Print(g.Count(), 0)}");
         return plot.Done.IsEmpty
             ? "nothing yet"
             : $"{string.Join(", ", kinds)}, from {plot.Done[0].On.Year} to {plot.Done[^1].On.Year}";
@@ -23,8 +24,16 @@ internal static class HistoryWords
             );
         }
 
-        lines.AddRange(owed.Nutrients.Where(n => n.IsAsked).Select(n => n.ToString()));
+        lines.AddRange(owed.Nutrients.Where(n => n.IsAsked).Select(Nutrient));
         return lines.Count > 0 ? string.Join("; ", lines) : "no need stands in the book";
+    }
+
+    private static string Nutrient(NutrientBalance balance)
+    {
+        string name = SheetText.Symbol(balance.Nutrient);
+        return balance.IsMet
+            ? $"{name} nothing ({SheetText.Rate(balance.Surplus)} over)"
+            : $"{name} {SheetText.Rate(balance.Missing)} of {SheetText.Rate(balance.AtLeast)}";
     }
 
     internal static IEnumerable<string> Soil(PlotHistory plot) =>
