@@ -126,11 +126,19 @@ internal static class LimeSolver
             return rate;
         }
 
-        double whole = rate.OfBasis.PoundsPerAcre;
+        double whole = AtTreatedDepth(plan, rate).OfBasis.PoundsPerAcre;
         double left = LimeSums.LessCredit(whole, since.PoundsPerAcre);
-        bool isWorthIt = left * 100 >= whole * PlanningConstants.All["lime-left-least"];
-        return rate.With(isWorthIt ? ApplicationRate.FromPoundsPerAcre(left) : ApplicationRate.Zero);
+        return left * 100 < whole * PlanningConstants.All["lime-left-least"] ? rate.With(ApplicationRate.Zero)
+            : whole > 0 ? rate.With(rate.OfBasis * (left / whole))
+            : rate;
     }
+
+    /// <summary>The rate for the soil that is really treated, as it is ordered.</summary>
+    internal static LimeRate AtTreatedDepth(PlotPlan plan, LimeRate rate) =>
+        rate.AtDepth(
+            (rate.Silent.HasFlag(LimeLabels.Depth) ? rate.Depth : TreatedDepth(plan))
+                ?? LimePlacementRule.DepthOf(rate, LimePlacing.Of(plan))
+        );
 
     /// <summary>A printed rate, none of it where the soil has the pH already.</summary>
     private static LimeRate? Due(PlotSoil soil, LimeRate? rate) =>
@@ -213,7 +221,7 @@ internal static class LimeSolver
 
     /// <summary>The part of the need that went on since the sample was taken.</summary>
     private static double Since(PlotPlan plan, LimeRate need) =>
-        plan.LimeSinceSample is { } since ? need.With(since).RatioTo(need) : 0;
+        plan.LimeSinceSample is { } since && AtTreatedDepth(plan, need).OfBasis is { PoundsPerAcre: > 0 } whole ? since / whole : 0;
 
     /// <summary>All of it where nothing is left to buy, because earlier lime is credited with it.</summary>
     private static double ShareAtFirst(LimeOrder order) =>

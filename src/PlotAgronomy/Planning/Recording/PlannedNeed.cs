@@ -39,10 +39,12 @@ internal static class PlannedNeed
     {
         var plan = answers.Plan;
         var lime = answers.Lime.Told;
-        if (plan.PlantingDate is null || (lime.Need ?? lime.Rate.OrNull()) is not { } rate)
+        if (plan.PlantingDate is null || (lime.Need ?? lime.Rate.OrNull()) is not { } whole)
         {
             yield break;
         }
+
+        var rate = LimeSolver.AtTreatedDepth(plan, whole);
 
         var from = plan.ReportOrNone.SampledOn ?? SeasonOf(plan);
         var stands = book.Of<NeedEntry>(plan.Plot.Name).LastOrDefault(n => n.Lime is not null && n.On == from)?.Lime;

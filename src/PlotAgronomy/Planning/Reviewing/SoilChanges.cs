@@ -96,9 +96,14 @@ internal static class SoilChanges
     }
 
     private static ApplicationRate RateOf(PlotPlan plan, LimeRate need, ImmutableArray<LimeEntry> limed) =>
-        LimeBalance
-            .For(need, plan.Plot.Area, limed.Select(l => LimeApplication.FromMass(l.Weight, l.Material, l.On)))
-            .AppliedRate;
+        ApplicationRate.FromPoundsPerAcre(
+            Math.Round(
+                LimeBalance
+                    .For(need, plan.Plot.Area, limed.Select(l => LimeApplication.FromMass(l.Weight, l.Material, l.On)))
+                    .AppliedRate.PoundsPerAcre,
+                MidpointRounding.AwayFromZero
+            )
+        );
 
     private static string Print(ApplicationRate rate) => Amounts.Print(rate, "ton/ac", 2);
 }

@@ -32,7 +32,7 @@ internal static class HistoryWords
     {
         string name = SheetText.Symbol(balance.Nutrient);
         return balance.IsMet
-            ? $"{name} nothing ({SheetText.Rate(balance.Surplus)} over)"
+            ? $"{name} nothing, {SheetText.Rate(balance.Delivered)} went on for {SheetText.Rate(balance.AtLeast)}"
             : $"{name} {SheetText.Rate(balance.Missing)} of {SheetText.Rate(balance.AtLeast)}";
     }
 
