@@ -156,6 +156,19 @@ public sealed class BookCommandTests : IDisposable
         Assert.Equal(2, output.Split('\n').Count(l => l.EndsWith(": rain", StringComparison.Ordinal)));
     }
 
+    /// <summary>A plan that sows nothing and has no report takes single entries, and says that it has no blanks.</summary>
+    [Fact]
+    public void A_plan_of_a_plot_alone_takes_single_entries_and_has_no_blanks()
+    {
+        string plan = Path.Combine(folder, "plot.json");
+        File.WriteAllText(plan, """{ "planVersion": 1, "plot": { "name": "north", "area": "0.5 ac", "use": "browsed" } }""");
+        Assert.Equal(0, Typed("", "record", plan, "rain", "0.8 in", "2026-09-20").Exit);
+        Assert.Single(Book().Current);
+        var (exit, _, error) = Typed("", "record", plan);
+        Assert.Equal(2, exit);
+        Assert.Contains("this plan has no blanks to ask", error, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_book_that_is_not_there_and_a_plot_that_is_not_in_it_are_one_line()
     {

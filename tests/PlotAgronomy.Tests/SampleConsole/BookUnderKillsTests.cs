@@ -143,7 +143,7 @@ public sealed class BookUnderKillsTests : IDisposable
         Assert.SkipWhen(OperatingSystem.IsWindows(), "a limit on files needs a shell that sets one");
         string plan = Plan();
         string book = Path.Combine(folder, "full");
-        using var writer = Start("/bin/sh", "-c", "trap '' XFSZ; ulimit -f 4; exec \"$@\"", "sh", Console, "record", plan, "--book", book, "--entries", "-");
+        using var writer = Start("/bin/sh", "-c", "trap '' XFSZ; ulimit -f 4; DOTNET_EnableWriteXorExecute=0 exec \"$@\"", "sh", Console, "record", plan, "--book", book, "--entries", "-");
         var acknowledged = new List<string>();
         var reading = Task.Run(async () =>
         {

@@ -15,7 +15,8 @@ internal sealed class BookKeeper(PlotAnswers answers, PlotBookFolder folder, str
     {
         var record = Read();
         int written = Write(record.Meant).Length;
-        if (record.Questions.IsEmpty)
+        var questions = record.Questions;
+        if (questions.IsEmpty)
         {
             streams.Error.WriteLine(
                 "this plan has no blanks to ask: it needs kinds to sow and a spreader. Single entries can be written: "
@@ -27,7 +28,7 @@ internal sealed class BookKeeper(PlotAnswers answers, PlotBookFolder folder, str
         streams.Out.WriteLine("As planned, or what instead? Answer yes, none, or what was done; a day only where it was another.");
         streams.Out.WriteLine("A blank line leaves a question for another time.");
         int open = 0;
-        foreach (var question in record.Questions)
+        foreach (var question in questions)
         {
             streams.Out.WriteLine();
             if (!question.Answered.IsEmpty)

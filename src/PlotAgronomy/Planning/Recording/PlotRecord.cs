@@ -19,12 +19,11 @@ public sealed class PlotRecord
     {
         this.answers = answers;
         this.book = book;
-        Questions = Asked(answers.Field);
     }
 
     /// <summary>Gets the blanks of the sheet as questions, at most twelve, in their order; those that the book answers already
     /// too.</summary>
-    public ImmutableArray<RecordQuestion> Questions { get; }
+    public ImmutableArray<RecordQuestion> Questions => Asked(answers.Field);
 
     /// <summary>Gets what the plan knows and the book does not yet: the soil report, the lime and the nutrients that were
     /// needed.</summary>
@@ -48,8 +47,7 @@ public sealed class PlotRecord
     /// <summary>How many questions are open.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{answers.Plan.Plot.Name}: {Amounts.Print(Questions.Count(q => q.Answered.IsEmpty), 0)} of "
-        + $"{Amounts.Print(Questions.Length, 0)} blanks open";
+        $"{answers.Plan.Plot.Name}: {Amounts.Print(Questions.Count(q => q.Answered.IsEmpty), 0)} blanks open";
 
     private ImmutableArray<RecordQuestion> Asked(FieldPlan field)
     {
