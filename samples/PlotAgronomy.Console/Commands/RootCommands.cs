@@ -20,6 +20,9 @@ internal static class RootCommands
             WhenCommand.Create(streams),
             CalendarCommand.Create(streams),
             UseUpCommand.Create(streams),
+            RecordCommand.Create(streams),
+            HistoryCommand.Create(streams),
+            ReviewCommand.Create(streams),
             CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
         };
         var parsed = root.Parse(args);

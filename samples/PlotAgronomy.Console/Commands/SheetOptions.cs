@@ -27,6 +27,31 @@ internal sealed class SheetOptions
     /// null.</param>
     internal int Run(ParseResult parsed, string? file, ConsoleStreams streams, Func<PlotPlan, Action<string>, FieldSheet?> make)
     {
+        int code = ExitCode.Done;
+        PlotPlan? plan = null;
+        return Write(
+            parsed,
+            streams,
+            file ?? PlanInput.DemoFile,
+            say => (code = PlanInput.Read(file, streams, out plan)) == ExitCode.Done ? make(plan!, say) : null,
+            () => code
+        );
+    }
+
+    /// <summary>Writes a sheet as asked, whatever it is made of.</summary>
+    /// <param name="parsed">Command line.</param>
+    /// <param name="streams">Where to write.</param>
+    /// <param name="input">What is read, and never written over.</param>
+    /// <param name="make">Makes the sheet; or says in one line why not, and returns null.</param>
+    /// <param name="refused">Exit code where the input was refused before; null takes that of bad input.</param>
+    internal int Write(
+        ParseResult parsed,
+        ConsoleStreams streams,
+        string input,
+        Func<Action<string>, FieldSheet?> make,
+        Func<int>? refused = null
+    )
+    {
         if (!width.TryRead(parsed, streams, out int? columns))
         {
             return ExitCode.Usage;
@@ -37,18 +62,9 @@ internal sealed class SheetOptions
             return ExitCode.Usage;
         }
 
-        int code = PlanInput.Read(file, streams, out var plan);
-        return plan is null ? code
-            : make(plan, streams.Error.WriteLine) is { } sheet
-                ? SheetOutput.Write(
-                    sheet,
-                    form,
-                    parsed.GetValue(work),
-                    columns,
-                    parsed.GetValue(output),
-                    file ?? PlanInput.DemoFile,
-                    streams
-                )
+        return make(streams.Error.WriteLine) is { } sheet
+            ? SheetOutput.Write(sheet, form, parsed.GetValue(work), columns, parsed.GetValue(output), input, streams)
+            : refused?.Invoke() is { } code and not ExitCode.Done ? code
             : ExitCode.BadInput;
     }
 

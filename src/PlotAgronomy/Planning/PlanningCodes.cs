@@ -11,7 +11,9 @@ internal static class PlanningCodes
     internal const string DeerOnSmallPlot = "plan-deer-on-small-plot";
     internal const string LimeInBulk = "plan-lime-in-bulk";
     internal const string LimeNotCountable = "plan-lime-not-countable";
+    internal const string LimeSinceSample = "plan-lime-since-sample";
     internal const string NoFrost = "plan-no-frost";
+    internal const string OwnEmergence = "plan-own-emergence";
     internal const string RangeLowEnd = "plan-range-low-end";
     internal const string LotShort = "plan-lot-short";
     internal const string LotToppedUp = "plan-lot-topped-up";

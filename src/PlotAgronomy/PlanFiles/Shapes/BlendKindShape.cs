@@ -41,6 +41,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsChosen ? null : k.Planned.Offer.Item.Label);
         const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
         yield = Optional("yield", Yield(), CarriedOff, k => k.Planned.Yield);
+        const string CountedHere = "Part of the living seed that comes up on this plot, by your own counts; it changes the rate.";
+        var emergence = Optional("ownEmergence", Percent("40 %"), CountedHere, k => k.Planned.OwnEmergence);
 
         ReadAs(at =>
         {
@@ -85,6 +87,9 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                 Choice = choice,
                 Offer = offer,
                 Yield = at.Maybe(yield),
+                OwnEmergence = at.Maybe(emergence) is { } own
+                    ? at.Try(emergence, () => Fraction.FromValue(Guard.AboveUpTo(own.Value, 0, 1, "of the living seed", "ownEmergence")))
+                    : null,
             };
         });
     }

@@ -55,6 +55,12 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
             "Lime spread within the year before the sample; leave it out when the printed rate already has it taken off.",
             p => p.EarlierLime is null ? null : p
         );
+        LimeSince = Optional(
+            "limeSinceSample",
+            Rate("1 ton/ac"),
+            "Lime spread since this sample was taken, counted in the lime of the rate; it is taken off.",
+            p => p.LimeSinceSample
+        );
         Unsaid("the program of a laboratory", p => p.ReportOrNone.Program is not null);
         Unsaid("more than two buffer readings", p => BufferShape.Of(p.ReportOrNone, 2) is not null);
         Unsaid("a printed base saturation", p => p.ReportOrNone.PrintedBaseSaturation is not null);
@@ -86,6 +92,8 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     internal PlanField<PrintedAdvice> Advice { get; }
 
     internal PlanField<EarlierLime> EarlierLime { get; }
+
+    internal PlanField<ApplicationRate> LimeSince { get; }
 
     private static PlotPlan? Printed(PlotPlan plan) => plan.Printed is null ? null : plan;
 

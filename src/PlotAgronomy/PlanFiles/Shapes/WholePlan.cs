@@ -131,6 +131,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 HomePh = at.Find(homePh),
                 Printed = reported?.Find(reportShape.Advice),
                 EarlierLime = reported?.Find(reportShape.EarlierLime),
+                LimeSinceSample = reported?.Maybe(reportShape.LimeSince),
                 LimeMethod = named?.Find(lime),
                 NutrientSystem = named?.Find(nutrients),
                 LegumeCredit = named?.Find(credit),

@@ -140,7 +140,8 @@ public sealed class LimeAnswer
                 Rate.OrNull(),
                 Offers,
                 Expected is null ? HoldBack : [],
-                WeaklyBuffered is null ? null : Need
+                WeaklyBuffered is null ? null : Need,
+                Need
             ),
         ];
 

@@ -30,12 +30,14 @@ internal static class LimeRemarks
     /// <param name="offers">Offers held against it, or null.</param>
     /// <param name="waiting">Kinds held back that no outlook tells of.</param>
     /// <param name="capped">The whole need where weakly buffered soil caps it, or null.</param>
+    /// <param name="whole">The whole need, or null.</param>
     internal static IEnumerable<Finding> Findings(
         PlotPlan plan,
         LimeRate? used,
         LimingMaterialComparison? offers,
         ImmutableArray<CropKind> waiting,
-        LimeRate? capped
+        LimeRate? capped,
+        LimeRate? whole
     )
     {
         var offer = offers?.CheapestForPlot?.Offer;
@@ -62,6 +64,15 @@ internal static class LimeRemarks
         if (plan.Printed?.Lime?.Rate is { } printed && LimeCautions.OfTarget(plan.Soil, printed) is { } above)
         {
             yield return above;
+        }
+
+        if (plan.LimeSinceSample is { } since && used is not null)
+        {
+            yield return FindingCatalog.Create(
+                PlanningCodes.LimeSinceSample,
+                ("rate", Amounts.Print(since, "ton/ac", 2)),
+                ("need", Amounts.Print(LimeSolver.AtTreatedDepth(plan, whole!).OfBasis, "ton/ac", 2))
+            );
         }
 
         if (used is null || used.OfBasis == ApplicationRate.Zero)

@@ -34,7 +34,8 @@ internal static class LimeSolver
             : computed is not null ? computed.Published ?? computed.Rate
             : NoneBy(soil, targetPh);
         bool isWeak = WeaklyBufferedLime.AppliesTo(soil, counted);
-        var used = need is not null && isWeak && printed is null ? Capped(plan, need) : need;
+        var capped = need is not null && isWeak && printed is null ? Capped(plan, need) : need;
+        var used = StillToGo(plan, capped);
         var offers = Offers(plan, used, isWeak, WithNitrogen(plan, fertilizer));
         var expected = printed is { TargetPh: null } ? null : Outlook(plan, need, used, offers?.CheapestForPlot);
         ImmutableArray<OpenQuestion> missing = [.. Missing(plan, choice, need, computed, counted)];
@@ -53,7 +54,7 @@ internal static class LimeSolver
                     ? LimeByHomePh.For(soil, read, targetPh)
                     : null,
             Need = need,
-            WeaklyBuffered = used == need ? null : WeaklyBufferedLime.For(soil, counted, [.. Named(plan)]),
+            WeaklyBuffered = capped == need ? null : WeaklyBufferedLime.For(soil, counted, [.. Named(plan)]),
             Rate = LimeParts.Rate(used, missing),
             Offers = offers,
             Missing = missing,
@@ -116,6 +117,28 @@ internal static class LimeSolver
 
     private static Length? TreatedDepth(PlotPlan plan) =>
         LimePlacing.Of(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;
+
+    /// <summary>What goes on now, without what went on since the sample was taken.</summary>
+    private static LimeRate? StillToGo(PlotPlan plan, LimeRate? rate)
+    {
+        if (rate is null || plan.LimeSinceSample is not { } since)
+        {
+            return rate;
+        }
+
+        double whole = AtTreatedDepth(plan, rate).OfBasis.PoundsPerAcre;
+        double left = LimeSums.LessCredit(whole, since.PoundsPerAcre);
+        return left * 100 < whole * PlanningConstants.All["lime-left-least"] ? rate.With(ApplicationRate.Zero)
+            : whole > 0 ? rate.With(rate.OfBasis * (left / whole))
+            : rate;
+    }
+
+    /// <summary>The rate for the soil that is really treated, as it is ordered.</summary>
+    internal static LimeRate AtTreatedDepth(PlotPlan plan, LimeRate rate) =>
+        rate.AtDepth(
+            (rate.Silent.HasFlag(LimeLabels.Depth) ? rate.Depth : TreatedDepth(plan))
+                ?? LimePlacementRule.DepthOf(rate, LimePlacing.Of(plan))
+        );
 
     /// <summary>A printed rate, none of it where the soil has the pH already.</summary>
     private static LimeRate? Due(PlotSoil soil, LimeRate? rate) =>
@@ -185,7 +208,9 @@ internal static class LimeSolver
                 {
                     Soil = soil,
                     Rate = need,
-                    ShareDelivered = Fraction.FromValue(Math.Min(1, used.RatioTo(need) * ShareAtFirst(order))),
+                    ShareDelivered = Fraction.FromValue(
+                        Math.Min(1, (used.RatioTo(need) * ShareAtFirst(order)) + Since(plan, need))
+                    ),
                     Material = bought.Offer.Item,
                     Placement = LimePlacing.Of(plan),
                     LimedOn = limed,
@@ -193,6 +218,10 @@ internal static class LimeSolver
                     Kinds = [.. plan.Kinds.Select(k => k.Kind)],
                 }
             );
+
+    /// <summary>The part of the need that went on since the sample was taken.</summary>
+    private static double Since(PlotPlan plan, LimeRate need) =>
+        plan.LimeSinceSample is { } since && AtTreatedDepth(plan, need).OfBasis is { PoundsPerAcre: > 0 } whole ? since / whole : 0;
 
     /// <summary>All of it where nothing is left to buy, because earlier lime is credited with it.</summary>
     private static double ShareAtFirst(LimeOrder order) =>

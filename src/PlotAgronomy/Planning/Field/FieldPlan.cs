@@ -15,7 +15,7 @@ public sealed class FieldPlan
         Walks = PlannedWalks.Of(answers);
         Blanks = RecordBlanks.Of(answers, Walks);
         var work = answers.SeasonWork;
-        findings = new(answers.Findings, answers.Verdict.Told.Said, [.. PlacesIn(work)]);
+        findings = new(answers.Findings, answers.Verdict.TryGetPart(out var verdict) ? verdict.Said : [], [.. PlacesIn(work)]);
         Steps = [.. work.Select(w => StepOf(w, work, answers.Plan.PlantingDate))];
     }
 

@@ -31,6 +31,28 @@ public sealed record PlannedKind
     /// <summary>Gets what is expected to be carried off; null for a browsed crop.</summary>
     public CropYield? Yield { get; init; }
 
+    /// <summary>Gets the part of the living seed that comes up on this plot, by one's own counts; null sows the usual
+    /// rate.</summary>
+    /// <value>Above 0 and at most 1; the rate is multiplied by what usually comes up over this, at most by half as much
+    /// again.</value>
+    /// <exception cref="ArgumentOutOfRangeException">Not above 0.</exception>
+    public Fraction? OwnEmergence
+    {
+        get;
+        init
+        {
+            if (value is { } part)
+            {
+                Guard.AboveUpTo(part.Value, 0, 1, "of the living seed", nameof(OwnEmergence));
+            }
+
+            field = value;
+        }
+    }
+
+    /// <summary>By how much more than usual is sown, for what comes up here.</summary>
+    internal double SowingFactor => OwnEmergence is { } own ? Records.NextYear.FactorOf(own.Value) : 1;
+
     /// <summary>Gets the kind.</summary>
     public CropKind Kind => Share.Kind;
 

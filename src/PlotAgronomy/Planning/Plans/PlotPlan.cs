@@ -106,6 +106,10 @@ public sealed record PlotPlan
     /// <summary>Gets lime from before the sample was taken, or null.</summary>
     public EarlierLime? EarlierLime { get; init; }
 
+    /// <summary>Gets the lime spread since the sample was taken, counted in the lime of the rate; it is taken off what the sample
+    /// asks for. Null where none was.</summary>
+    public ApplicationRate? LimeSinceSample { get; init; }
+
     /// <summary>Gets the years over which a poor soil is built up; null takes the system's own (Missouri: 4 or 8 for
     /// phosphorus).</summary>
     public int? BuildUpYears { get; init; }

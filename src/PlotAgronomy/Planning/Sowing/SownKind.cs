@@ -50,11 +50,21 @@ public sealed class SownKind
     internal decimal OfPlannedLot =>
         Packages is { } packages ? Planned.Offer.CostOf(packages) : BlendMath.Cost(Planned.Offer.PricePerPound, Weight.Pounds);
 
-    /// <summary>What is to be said of lots of which there is no more.</summary>
+    /// <summary>What is to be said of lots of which there is no more, and of seed that comes up otherwise than usual.</summary>
     internal IEnumerable<Finding> OfStock
     {
         get
         {
+            if (Planned.OwnEmergence is { } own)
+            {
+                yield return FindingCatalog.Create(
+                    PlanningCodes.OwnEmergence,
+                    ("kind", Planned.Kind.ShortName),
+                    ("own", Amounts.Print(own, 0)),
+                    ("factor", Amounts.Print(Planned.SowingFactor, 2))
+                );
+            }
+
             string lot = Planned.Offer.Item.ToString();
             if (!FromOthers.IsEmpty)
             {

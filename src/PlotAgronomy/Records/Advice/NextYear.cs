@@ -52,11 +52,17 @@ public sealed class NextYear : IWorkedResult
             .. report is null ? [] : SampleChecks.OfAge(report.Report with { SampledOn = report.On }, On),
             .. Owed.Findings,
             .. PhResponse.Of(book, Plot, Owed.Area, On).TryGet(out var response) ? response.Findings : [],
+            .. Suggestions.Select(s => s.Why),
+        ]);
+
+    /// <summary>Gets what is asked for of the kinds that are sown.</summary>
+    internal ImmutableArray<Suggestion> Suggestions =>
+        [
             .. PlotAdvice.FailedTwice(book, Plot, On),
             .. PlotAdvice.FedNothing(book, Plot, Kinds),
             .. PlotAdvice.Rotation(book, Plot, On),
             .. emerged.Select(Told),
-        ]);
+        ];
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources =>
@@ -102,7 +108,10 @@ public sealed class NextYear : IWorkedResult
     /// <inheritdoc/>
     public override string ToString() => $"{Plot}: {Amounts.Print(Findings.Length, 0)} suggestion(s) for the next year";
 
-    private static double Factor(RankedKind kind) => RecordMath.RateFactor(Usual, kind.Shrunk, Most);
+    /// <summary>By how much more is sown where so much of the living seed comes up.</summary>
+    internal static double FactorOf(double emergence) => RecordMath.RateFactor(Usual, emergence, Most);
+
+    private static double Factor(RankedKind kind) => FactorOf(kind.Shrunk);
 
     /// <summary>Seen often enough, and far enough from what is usual.</summary>
     private static bool IsToTell(RankedKind kind) =>
@@ -110,13 +119,20 @@ public sealed class NextYear : IWorkedResult
         && kind.Shrunk > 0
         && Math.Abs(Factor(kind) - 1) >= RecordConstants.All["factor-to-tell"];
 
-    private static Finding Told(RankedKind kind) =>
-        FindingCatalog.Create(
-            RecordCodes.OwnEmergence,
-            ("kind", kind.Name),
-            ("own", StandOutcome.Percent(kind.Shrunk)),
-            ("count", Amounts.Print(kind.Observations, 0)),
-            ("usual", StandOutcome.Percent(Usual)),
-            ("factor", Amounts.Print(Factor(kind), 2))
-        );
+    private Suggestion Told(RankedKind kind) =>
+        new(
+            FindingCatalog.Create(
+                RecordCodes.OwnEmergence,
+                ("kind", kind.Name),
+                ("own", StandOutcome.Percent(kind.Shrunk)),
+                ("count", Amounts.Print(kind.Observations, 0)),
+                ("usual", StandOutcome.Percent(Usual)),
+                ("factor", Amounts.Print(Factor(kind), 2))
+            ),
+            [.. book.Current.OfType<CountEntry>().Where(c => c.Kind?.Id == kind.Kind!.Id)],
+            [kind.Kind!]
+        )
+        {
+            Emergence = kind.Shrunk,
+        };
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
@@ -9,38 +10,45 @@ internal static class PlotAdvice
 {
     private const int KindsNamed = 3;
 
-    internal static IEnumerable<Finding> FailedTwice(PlotBook book, string plot, DateOnly on) =>
+    internal static IEnumerable<Suggestion> FailedTwice(PlotBook book, string plot, DateOnly on) =>
         FailedKinds(book, plot, on)
-            .Select(f =>
+            .Select(f => new Suggestion(
                 FindingCatalog.Create(
                     RecordCodes.FailedTwice,
                     ("kind", f.Kind.ShortName),
                     ("plot", plot),
-                    ("dates", string.Join(" and ", f.Sown.Select(FieldWriter.Of)))
-                )
-            );
+                    ("dates", string.Join(" and ", f.Stands.Select(s => s.SownOn).Distinct().Order().Select(FieldWriter.Of)))
+                ),
+                [.. f.Stands.Select(s => s.Count)],
+                [f.Kind]
+            ));
 
-    internal static IEnumerable<Finding> FedNothing(PlotBook book, string plot, KindCatalog kinds)
+    internal static IEnumerable<Suggestion> FedNothing(PlotBook book, string plot, KindCatalog kinds)
     {
         var failed = FailedKinds(book, plot, DateOnly.MaxValue).Select(f => f.Kind.Id).ToHashSet();
         foreach (int month in BrowseByMonth.Of(book, plot).MonthsThatFedNothing)
         {
             var season = SeasonOf(month);
-            var feeding = kinds
-                .Kinds.Where(k => k.Seasons?.In(season) == UseRating.High && !failed.Contains(k.Id))
-                .Take(KindsNamed);
-            yield return FindingCatalog.Create(
-                RecordCodes.FedNothing,
-                ("plot", plot),
-                ("month", CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month)),
-                ("kinds", string.Join(", ", feeding.Select(k => k.ShortName))),
-                ("season", SeasonalUse.SeasonWords[season])
+            ImmutableArray<CropKind> feeding =
+            [
+                .. kinds.Kinds.Where(k => k.Seasons?.In(season) == UseRating.High && !failed.Contains(k.Id)),
+            ];
+            yield return new(
+                FindingCatalog.Create(
+                    RecordCodes.FedNothing,
+                    ("plot", plot),
+                    ("month", CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month)),
+                    ("kinds", string.Join(", ", feeding.Take(KindsNamed).Select(k => k.ShortName))),
+                    ("season", SeasonalUse.SeasonWords[season])
+                ),
+                [.. book.Of<BrowseEntry>(plot).Where(b => b.On.Month == month)],
+                feeding
             );
         }
     }
 
     /// <summary>Families of annual kinds that were sown in each of the last years in which anything was.</summary>
-    internal static IEnumerable<Finding> Rotation(PlotBook book, string plot, DateOnly on)
+    internal static IEnumerable<Suggestion> Rotation(PlotBook book, string plot, DateOnly on)
     {
         int running = (int)RecordConstants.All["family-years"];
         var years = book.Of<SowingEntry>(plot)
@@ -48,15 +56,7 @@ internal static class PlotAdvice
             .GroupBy(s => s.On.Year)
             .OrderByDescending(y => y.Key)
             .Take(running)
-            .Select(y =>
-                (
-                    Year: y.Key,
-                    Families: y.SelectMany(s => s.Kinds)
-                        .Where(k => k.LifeCycle == LifeCycle.Annual)
-                        .Select(k => k.Family)
-                        .ToHashSet()
-                )
-            )
+            .Select(y => (Year: y.Key, Sown: y.ToList(), Families: FamiliesOf(y)))
             .ToList();
         if (years.Count < running || years[0].Year - years[^1].Year >= running)
         {
@@ -66,15 +66,22 @@ internal static class PlotAdvice
         return years[0]
             .Families.Where(f => years.All(y => y.Families.Contains(f)))
             .Order(StringComparer.Ordinal)
-            .Select(f =>
+            .Select(f => new Suggestion(
                 FindingCatalog.Create(
                     RecordCodes.Rotate,
                     ("family", f),
                     ("plot", plot),
                     ("years", string.Join(" and ", years.Select(y => y.Year).Order().Select(y => ExactText.Of(y))))
-                )
-            );
+                ),
+                [.. years.SelectMany(y => y.Sown).Where(s => FamiliesOf([s]).Contains(f)).OrderBy(s => s.On)],
+                []
+            )
+            {
+                Family = f,
+            });
     }
+
+    internal static bool IsOfFamily(CropKind kind, string family) => kind.LifeCycle == LifeCycle.Annual && kind.Family == family;
 
     internal static SeasonOfUse SeasonOf(int month) =>
         month switch
@@ -86,13 +93,16 @@ internal static class PlotAdvice
             _ => SeasonOfUse.LateWinter,
         };
 
-    private static IEnumerable<(CropKind Kind, List<DateOnly> Sown)> FailedKinds(PlotBook book, string plot, DateOnly on) =>
+    private static HashSet<string> FamiliesOf(IEnumerable<SowingEntry> sown) =>
+        [.. sown.SelectMany(s => s.Kinds).Where(k => k.LifeCycle == LifeCycle.Annual).Select(k => k.Family)];
+
+    private static IEnumerable<(CropKind Kind, List<StandOutcome> Stands)> FailedKinds(PlotBook book, string plot, DateOnly on) =>
         StandOutcome
             .All(book, plot)
             .Where(a => a.TryGet(out _))
             .Select(a => a.Value)
             .Where(s => s.Verdict == StandVerdict.Failed && s.Count.Kind is not null && s.Count.On <= on)
             .GroupBy(s => s.Count.Kind!.Id)
-            .Select(g => (g.First().Count.Kind!, Sown: g.Select(s => s.SownOn).Distinct().Order().ToList()))
-            .Where(f => f.Sown.Count >= RecordConstants.All["failures-to-tell"]);
+            .Select(g => (g.First().Count.Kind!, Stands: g.ToList()))
+            .Where(f => f.Stands.Select(s => s.SownOn).Distinct().Count() >= RecordConstants.All["failures-to-tell"]);
 }

@@ -1,0 +1,179 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+using PlotAgronomy.Records;
+
+namespace PlotAgronomy.Tests.SampleConsole;
+
+/// <summary>The folder of a plot book while its writers are killed, its disk is full, or eight of them write at once. Each writer
+/// is a process of its own.</summary>
+/// <remarks>25 kills, or as many as <c>BOOK_KILLS</c> says; their points in time are drawn by a fixed seed.</remarks>
+[Trait("Category", "Slow")]
+public sealed class BookUnderKillsTests : IDisposable
+{
+    private const int UsualKills = 25;
+    private const int KillsABook = 25;
+    private const int LongestWait = 40;
+
+    private readonly string folder = Directory.CreateTempSubdirectory("plot-book").FullName;
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private static int Kills => int.Parse(Environment.GetEnvironmentVariable("BOOK_KILLS") ?? UsualKills.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    private string Plan()
+    {
+        string file = Path.Combine(folder, "plan.json");
+        File.WriteAllText(file, """{ "planVersion": 1, "plot": { "name": "north", "area": "0.5 ac", "use": "browsed" } }""");
+        return file;
+    }
+
+    private static Process Start(string program, params string[] arguments)
+    {
+        var start = new ProcessStartInfo(program, arguments) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        return Process.Start(start)!;
+    }
+
+    private static string Console => Path.Combine(AppContext.BaseDirectory, "plot-agronomy");
+
+    private static string Rain(int hundredths) => string.Create(CultureInfo.InvariantCulture, $"rain {hundredths / 100.0} in 2026-09-20");
+
+    /// <summary>Feeds a writer until it dies, and gives the names of the entries it said were on the disk.</summary>
+    private static async Task<List<string>> WriteUntilKilled(Process writer, int first, int milliseconds)
+    {
+        var acknowledged = new List<string>();
+        var feeding = Task.Run(async () =>
+        {
+            try
+            {
+                for (int i = first; ; i++)
+                {
+                    await writer.StandardInput.WriteLineAsync(Rain(1 + (i % 900)));
+                    await writer.StandardInput.FlushAsync();
+                }
+            }
+            catch (IOException)
+            {
+                return;
+            }
+        });
+        var killing = Task.CompletedTask;
+        while (await writer.StandardOutput.ReadLineAsync() is { } line)
+        {
+            if (acknowledged.Count == 0)
+            {
+                killing = Task.Run(async () =>
+                {
+                    await Task.Delay(milliseconds);
+                    writer.Kill();
+                });
+            }
+
+            acknowledged.Add(line.Split(' ')[0]);
+        }
+
+        await killing;
+        await writer.WaitForExitAsync();
+        await feeding;
+        return acknowledged;
+    }
+
+    [Fact]
+    public async Task Killed_at_random_points_nothing_older_is_lost_and_every_loss_is_told()
+    {
+        var random = new Random(1848);
+        string plan = Plan();
+        int said = 0, held = 0, torn = 0;
+        for (int kill = 0; kill < Kills; kill++)
+        {
+            string book = Path.Combine(folder, $"book-{kill / KillsABook}");
+            string file = Path.Combine(book, "owner.jsonl");
+            byte[] before = File.Exists(file) ? await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken) : [];
+            using var writer = Start(Console, "record", plan, "--book", book, "--entries", "-");
+            var acknowledged = await WriteUntilKilled(writer, kill, random.Next(LongestWait));
+            byte[] after = await File.ReadAllBytesAsync(file, TestContext.Current.CancellationToken);
+            Assert.Equal(before, after[..before.Length]);
+            var read = PlotBookFolder.Open(book, "owner").Read();
+            var names = read.Entries.Select(e => e.Id!).ToHashSet();
+            Assert.Empty(acknowledged.Where(id => id.StartsWith("owner-", StringComparison.Ordinal) && !names.Contains(id)));
+            Assert.Equal(read.SetAside.Length, read.Findings.Length);
+            Assert.Equal(Lines(after).Count, read.Entries.Length + read.SetAside.Length);
+            said += acknowledged.Count;
+            held = kill % KillsABook == KillsABook - 1 || kill == Kills - 1 ? held + read.Entries.Length : held;
+            torn += after[^1] == (byte)'\n' ? 0 : 1;
+        }
+
+        TestContext.Current.SendDiagnosticMessage($"{Kills} kills: {said} entries acknowledged, {held} held, {torn} torn lines, all told");
+        await File.WriteAllTextAsync(Path.Combine(Path.GetTempPath(), "book-kills.txt"), $"{Kills} kills: {said} entries acknowledged, {held} held, {torn} torn lines, all told\n", TestContext.Current.CancellationToken);
+        Assert.True(held >= said);
+    }
+
+    private static List<string> Lines(byte[] file) => [.. Encoding.UTF8.GetString(file).Split('\n', StringSplitOptions.RemoveEmptyEntries)];
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Eight_writers_at_once_lose_nothing(bool ofOneName)
+    {
+        const int Writers = 8, Each = 20;
+        string plan = Plan();
+        string book = Path.Combine(folder, "shared");
+        await Task.WhenAll(Enumerable.Range(0, Writers).Select(async w =>
+        {
+            using var writer = Start(Console, "record", plan, "--book", book, "--writer", ofOneName ? "owner" : $"writer{w}", "--entries", "-");
+            for (int i = 0; i < Each; i++)
+            {
+                await writer.StandardInput.WriteLineAsync(Rain(1 + (w * Each) + i));
+            }
+
+            writer.StandardInput.Close();
+            await writer.StandardOutput.ReadToEndAsync();
+            await writer.WaitForExitAsync();
+            Assert.Equal(0, writer.ExitCode);
+        }));
+        var read = PlotBookFolder.Open(book, "reader").Read();
+        Assert.Empty(read.Findings);
+        Assert.Equal(Enumerable.Range(1, Writers * Each), read.Current.OfType<RainEntry>().Select(r => (int)Math.Round(r.Amount.Inches * 100)).Order());
+    }
+
+    /// <summary>A file that may not grow beyond two blocks stands for a disk that is full.</summary>
+    [Fact]
+    public async Task On_a_full_disk_the_writer_says_so_and_nothing_older_is_lost()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "a limit on files needs a shell that sets one");
+        string plan = Plan();
+        string book = Path.Combine(folder, "full");
+        using var writer = Start("/bin/sh", "-c", "trap '' XFSZ; ulimit -f 4; DOTNET_EnableWriteXorExecute=0 exec \"$@\"", "sh", Console, "record", plan, "--book", book, "--entries", "-");
+        var acknowledged = new List<string>();
+        var reading = Task.Run(async () =>
+        {
+            while (await writer.StandardOutput.ReadLineAsync() is { } line)
+            {
+                acknowledged.Add(line.Split(' ')[0]);
+            }
+        });
+        for (int i = 0; i < 400 && !writer.HasExited; i++)
+        {
+            try
+            {
+                await writer.StandardInput.WriteLineAsync(Rain(1 + i));
+            }
+            catch (IOException)
+            {
+                break;
+            }
+        }
+
+        string error = await writer.StandardError.ReadToEndAsync();
+        await reading;
+        await writer.WaitForExitAsync();
+        Assert.Equal(1, writer.ExitCode);
+        Assert.Contains("cannot go on", error, StringComparison.Ordinal);
+        Assert.NotEmpty(acknowledged);
+        var read = PlotBookFolder.Open(book, "owner").Read();
+        Assert.Empty(acknowledged.Except(read.Entries.Select(e => e.Id!)));
+        Assert.Equal(read.SetAside.Length, read.Findings.Length);
+        Assert.Single(PlotBookFolder.Open(book, "owner").Append(new RainEntry { On = new(2026, 9, 21), Plot = "north", Amount = UnitsNet.Length.FromInches(1) }));
+        Assert.Equal(read.Entries.Length + 1, PlotBookFolder.Open(book, "owner").Read().Entries.Length);
+    }
+}
