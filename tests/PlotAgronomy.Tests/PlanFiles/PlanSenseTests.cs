@@ -65,7 +65,7 @@ public class PlanSenseTests
             EditedPlan.Set(plan, "growing.kinds.0", new JsonObject { ["kind"] = "crimson clover", ["rate"] = "10 lb" });
         })).Problems;
         Assert.Contains(problems, p => p.Path == "$.plot.area");
-        Assert.Contains(problems, p => p.Text.Contains("'rateIs' and 'rateFor'", StringComparison.Ordinal));
+        Assert.Contains(problems, p => p.Text.Contains("a rate needs 'rateIs'", StringComparison.Ordinal));
         Assert.Contains(problems, p => p.Path.EndsWith(".rate", StringComparison.Ordinal) && !p.Text.Contains("rateIs", StringComparison.Ordinal));
     }
 

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace PlotAgronomy.Tests.Support;
@@ -7,7 +8,7 @@ internal static class EditedPlan
 {
     internal static string Of(string demo, Action<JsonNode> change)
     {
-        var plan = JsonNode.Parse(File.ReadAllText(Repository.PathOf($"samples/data/{demo}.json")))!;
+        var plan = JsonNode.Parse(File.ReadAllText(Repository.PathOf($"samples/data/{demo}.json")), documentOptions: new() { CommentHandling = JsonCommentHandling.Skip })!;
         change(plan);
         return plan.ToJsonString(new() { WriteIndented = true });
     }

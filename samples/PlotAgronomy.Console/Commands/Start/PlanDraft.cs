@@ -33,7 +33,8 @@ internal sealed partial class PlanDraft
     private readonly Func<string, string?> open;
     private readonly SortedDictionary<string, string> held = new(StringComparer.Ordinal);
     private JsonObject root;
-    private (string Text, PlanFiles.PlanReadResult? Reading) last = ("", null);
+    private PlanFiles.PlanReadResult? settled;
+    private int taking;
 
     private PlanDraft(JsonObject begun, Func<string, string?> open)
     {
@@ -45,7 +46,7 @@ internal sealed partial class PlanDraft
     internal string? Next { get; set; }
 
     /// <summary>Gets the plan as it stands; null only inside an answer that is being taken.</summary>
-    internal PlotPlan Plan => Read().Plan!;
+    internal PlotPlan Plan => (taking > 0 ? Read() : settled ??= Read()).Plan!;
 
     internal string Text
     {
@@ -132,6 +133,7 @@ internal sealed partial class PlanDraft
     {
         var (before, waited) = ((JsonObject)root.DeepClone(), held.ToList());
         string? wrong;
+        taking++;
         try
         {
             answer(this);
@@ -140,6 +142,11 @@ internal sealed partial class PlanDraft
         catch (BadAnswerException unreadable)
         {
             wrong = unreadable.Message;
+        }
+        finally
+        {
+            taking--;
+            settled = null;
         }
 
         if (wrong is not null)
@@ -209,17 +216,7 @@ internal sealed partial class PlanDraft
         return node;
     }
 
-    /// <summary>What the library makes of it; the same text is read once.</summary>
-    private PlanFiles.PlanReadResult Read()
-    {
-        string text = Text;
-        if (text != last.Text)
-        {
-            last = (text, PlanFile.Read(text, open));
-        }
-
-        return last.Reading!;
-    }
+    private PlanFiles.PlanReadResult Read() => PlanFile.Read(Text, open);
 
     /// <summary>What a message of the reader says to someone who types the file.</summary>
     [GeneratedRegex(@", in quotes| \(ISO 8601\)")]

@@ -33,7 +33,8 @@ internal sealed class PlanNumber<T>(T min, T max) : PlanValue<T>
         }
 
         string whole = typeof(T) == typeof(int) ? "whole " : "";
-        at.Report(node, Say($"expected a {whole}number from {min} to {max}, found {node.Describe()}"));
+        string plain = node.Kind == PlanNodeKind.Text ? " without quotes, sign or unit" : "";
+        at.Report(node, Say($"expected a {whole}number from {min} to {max}{plain}, found {node.Describe()}"));
         return false;
     }
 

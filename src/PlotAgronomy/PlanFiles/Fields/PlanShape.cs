@@ -81,6 +81,16 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
     /// <summary>Declares what is made of the fields.</summary>
     internal void ReadAs(Func<PlanPart, TRead> making) => build = making;
 
+    /// <summary>The fields that it must have, for the message where something else stands.</summary>
+    private string WithFields
+    {
+        get
+        {
+            string[] needed = [.. fields.Where(f => f.Need == PlanNeed.Required).Select(f => $"'{f.Name}'")];
+            return needed.Length == 0 ? "" : $" with {string.Join(" and ", needed)}";
+        }
+    }
+
     public void Define(Utf8JsonWriter schema)
     {
         schema.WriteString("type", "object");
@@ -116,7 +126,7 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
         value = default;
         if (node.Kind != PlanNodeKind.Object)
         {
-            problems.Add(node.Problem($"expected an object ({meaning}), found {node.Describe()}"));
+            problems.Add(node.Problem($"expected an object{WithFields} ({meaning}), found {node.Describe()}"));
             return false;
         }
 

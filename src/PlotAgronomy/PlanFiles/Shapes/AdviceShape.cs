@@ -14,13 +14,16 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
             p.Printed!.Crop == PrintedAdvice.UnnamedCrop ? null : p.Printed.Crop
         );
         var lime = Optional("lime", Lime(laboratory), "Lime.", p => p.Printed!.Lime is null ? null : p);
-        var nitrogen = Optional("nitrogen", new PlanRateRange("40 lb/ac"), "Nitrogen, N.", p =>
-            RateRange.Of(p.Printed!.Nitrogen, p.Printed.NitrogenUpTo)
+        var nitrogen = Optional(
+            "nitrogen",
+            new PlanRateRange("40 lb/ac"),
+            "Nitrogen, N: the first of three numbers such as 60-40-80.",
+            p => RateRange.Of(p.Printed!.Nitrogen, p.Printed.NitrogenUpTo)
         );
-        var phosphate = Optional("phosphate", new PlanRateRange("60 lb/ac"), "Phosphate, P2O5.", p =>
+        var phosphate = Optional("phosphate", new PlanRateRange("60 lb/ac"), "Phosphate, P2O5: the second of them.", p =>
             RateRange.Of(p.Printed!.Phosphate, p.Printed.PhosphateUpTo)
         );
-        var potash = Optional("potash", new PlanRateRange("1.5 lb/1000 ft2"), "Potash, K2O.", p =>
+        var potash = Optional("potash", new PlanRateRange("1.5 lb/1000 ft2"), "Potash, K2O: the third.", p =>
             RateRange.Of(p.Printed!.Potash, p.Printed.PotashUpTo)
         );
 
@@ -46,8 +49,11 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
             "The lime rate the laboratory printed, with its labels."
         );
         static PrintedLimeRate Of(PlotPlan plan) => plan.Printed!.Lime!;
-        var rate = shape.Required("rate", new PlanRateRange("1.5 ton/ac", "1 to 1.5 ton/ac"), "Rate as printed.", p =>
-            RateRange.Of(Of(p).OfBasis, Of(p).UpTo)
+        var rate = shape.Required(
+            "rate",
+            new PlanRateRange("1.5 ton/ac", "1 to 1.5 ton/ac"),
+            "Rate as printed; of a range both ends are kept, and which is meant is asked.",
+            p => RateRange.Of(Of(p).OfBasis, Of(p).UpTo)
         );
         var bases = Choice(LimeBasis.Everything, b => b.Id);
         const string OfWhich =

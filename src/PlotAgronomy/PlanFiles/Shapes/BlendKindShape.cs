@@ -9,6 +9,10 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
 {
     internal const double MostShare = 2;
 
+    private const string RateFor =
+        "Sowing method the rate is written for; left out, that of the plan's `method`. broadcast: spread on worked ground. "
+        + "broadcast-under-cover: into a standing crop.";
+
     private readonly RestOfPlan rest;
     private readonly PlanField<CropKind> kind;
     private readonly PlanField<CropYield> yield;
@@ -17,7 +21,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
         : base("blendKind", "One kind to be grown.")
     {
         this.rest = rest;
-        const string AnyName = "Kind by common, scientific or market-class name.";
+        const string AnyName =
+            "Kind by common, scientific or market-class name; where a name fits several kinds `check` lists them.";
         kind = Required("kind", Kind("crimson clover"), AnyName, k => k.Planned.Kind);
         Share = Optional(
             "shareOfFullStand",
@@ -27,16 +32,20 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             PlanNeed.OneOf
         );
         var above0 = new PlanSeedRate(kind, "12 lb/ac");
-        var rate = Optional("rate", above0, "Seeding rate.", k => k.AsRate ? k.LivingRate : null, PlanNeed.OneOf);
+        var rate = Optional(
+            "rate",
+            above0,
+            "Seeding rate; `rateIs` says of what.",
+            k => k.AsRate ? k.LivingRate : null,
+            PlanNeed.OneOf
+        );
         var rateIs = Optional(
             "rateIs",
             new PlanChoice<bool>([("pure live seed", true), ("bulk", false)]),
-            "Whether the rate counts pure live seed or bulk seed.",
+            "Beside a rate: whether it counts pure live seed, or bulk seed as it lies in the bag.",
             k => IfSet(k.AsRate)
         );
-        var rateFor = Optional("rateFor", Hyphened(SowingMethods.Words), "Sowing method the rate is written for.", k =>
-            k.AsRate ? k.Plan.ComparedMethod : null
-        );
+        var rateFor = Optional("rateFor", Hyphened(SowingMethods.Words), RateFor, k => k.AsRate ? k.Plan.ComparedMethod : null);
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsChosen ? null : k.Planned.Offer.Item.Label);
         const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
@@ -46,8 +55,9 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
 
         ReadAs(at =>
         {
+            SowingMethod? ownMethod = at.Plan.Maybe(rest.Method) is { } own ? PlotPlan.SowingMethodOf(own) : null;
             var lacking = new PlanField[] { rateIs, rateFor }
-                .Where(l => at.Has(rate) && !at.Has(l))
+                .Where(l => at.Has(rate) && !at.Has(l) && !(l == rateFor && ownMethod is not null))
                 .ToList();
             if (lacking.Count > 0)
             {
@@ -66,11 +76,12 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                 at.Report(kind, $"a crop that is cut and carried off needs the yield of {grown.CommonName}");
             }
 
+            SowingMethod WrittenFor() => ownMethod is { } method && !at.Has(rateFor) ? method : at.Get(rateFor);
             PureLiveSeedRate Living() =>
                 at.Get(rateIs)
-                    ? PureLiveSeedRate.FromRate(at.Get(rate), at.Get(rateFor))
+                    ? PureLiveSeedRate.FromRate(at.Get(rate), WrittenFor())
                     : PureLiveSeed.Delivered(
-                        BulkSeedRate.FromRate(at.Get(rate), at.Get(rateFor)),
+                        BulkSeedRate.FromRate(at.Get(rate), WrittenFor()),
                         offer.Item.Analysis,
                         ViabilityRule.For(grown)
                     );

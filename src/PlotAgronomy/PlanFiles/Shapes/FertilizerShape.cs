@@ -19,7 +19,7 @@ internal sealed class FertilizerShape : OfferShape<FertilizerProduct>
         var substance = Optional(
             "substance",
             Choice(FertilizerWords.Substances),
-            "What a straight material is made of; a mixture when left out.",
+            "What a straight material is made of; left out, what has just this analysis (46-0-0 is urea), else a mixture.",
             o => o.Item.Substance == FertilizerMaterial.SubstanceOf(o.Item.Analysis) ? null : o.Item.Substance
         );
         Extra("sulfur", "4 %", "Guaranteed S.", PlantNutrient.Sulfur);

@@ -11,6 +11,10 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>The plot: sides, outline or area, its soil, what stands there.</summary>
 internal sealed class PlotShape : PlanShape<Plot>
 {
+    private const string CoverInWords =
+        "What it is. legume-stand, small-grain: what was sown and stands. smother-crop: sown to be worked in. weeds: fallow. "
+        + "grass-sod: a lawn, meadow or pasture.";
+
     private readonly PlanField<ImmutableArray<GeoPoint>> outline;
     private readonly PlanField<PlotArea> sides;
     private readonly PlanField<string> file;
@@ -73,10 +77,15 @@ internal sealed class PlotShape : PlanShape<Plot>
             p => p.PlantingRegion == p.Place?.PlantingRegion ? null : p.PlantingRegion
         );
         var texture = Optional("texture", Choice(SoilWords.Textures), "Soil texture.", p => p.Texture);
-        var drainage = Optional("drainage", Choice(DrainageTolerance.Classes), "How the soil drains.", p => p.Drainage);
+        var drainage = Optional(
+            "drainage",
+            Choice(DrainageTolerance.Classes),
+            "How the soil drains: how long water stands after a heavy rain.",
+            p => p.Drainage
+        );
 
         var standing = new PlanGroup<Plot>("standsNow", "What grows on the plot today.");
-        var cover = standing.Required("cover", Hyphened<GroundCover>(), "Kind of cover.", p => p.Cover);
+        var cover = standing.Required("cover", Hyphened<GroundCover>(), CoverInWords, p => p.Cover);
         const string Stands = "Kind that stands there, by common name.";
         var coverKind = standing.Optional("kind", Kind("winter rye"), Stands, p => p.CoverKind);
         var coverShare = standing.Optional(
@@ -88,12 +97,12 @@ internal sealed class PlotShape : PlanShape<Plot>
         var standsNow = Optional("standsNow", standing, "What stands there now; bare ground when left out.", p =>
             p is { Cover: GroundCover.BareGround, CoverKind: null, CoverShare: 0 } ? null : p
         );
-        const string Before = "Kind that grew there the season before, by common name.";
+        const string Before = "Kind that was sown there the season before, by common name.";
         var grewBefore = Optional("grewBefore", Kind("soybean"), Before, p => p.GrewBefore);
         IsCarriedOff = Required(
             "use",
             Choice("browsed", "cut-and-carried-off"),
-            "Whether the crop is only browsed or cut and carried off.",
+            "Whether the crop is only browsed, as a food plot is, or cut and carried off, as hay.",
             p => p.IsCarriedOff
         );
 

@@ -7,6 +7,11 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>Measured sides; each form of plot has its own.</summary>
 internal sealed class SidesShape : PlanShape<PlotArea>
 {
+    private const string FormInWords =
+        "Form of the plot. rectangle: `length` and `width`. triangle: `a`, `b`, `c`. trapezoid: `a`, `b` and the `length` "
+        + "between them. circle: `radius`. l-shape: `length`, `width`, `missingLength`, `missingWidth`. sides-and-diagonals, for "
+        + "four sides or more: `around` and `diagonals`.";
+
     private const int FewestSides = 3;
 
     private readonly PlanField<MeasuredLength> length;
@@ -26,7 +31,7 @@ internal sealed class SidesShape : PlanShape<PlotArea>
         : base("sides", "Taped or paced sides of the plot.")
     {
         this.pace = pace;
-        var form = Required("shape", Hyphened<PlotForm>(), "Form of the plot.", s => s.Sides?.Form);
+        var form = Required("shape", Hyphened<PlotForm>(), FormInWords, s => s.Sides?.Form);
         const string Long = "Long side of a rectangle or an L, or the height between the parallel sides of a trapezoid.";
         length = Side("length", "210 ft", Long, (PlotForm.Rectangle, 0), (PlotForm.Trapezoid, 2), (PlotForm.LShape, 0));
         width = Side("width", "130 ft", "Short side of a rectangle or an L.", (PlotForm.Rectangle, 1), (PlotForm.LShape, 1));

@@ -68,23 +68,23 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("potassium of the subsoil", p => p.ReportOrNone.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
-        {
-            Laboratory = at.Find(laboratory) ?? SoilReport.UnnamedLaboratory,
-            SampledOn = at.Maybe(sampled),
-            SampledDepth = at.Maybe(depth),
-            SoilClass = at.Maybe(soilClass),
-            WaterPh = at.Find(waterPh),
-            SaltPh = at.Find(saltPh),
-            BufferPhs = BufferShape.Named(at.Find(buffer), at.Find(second)),
-            UnnamedBufferPh = BufferShape.Unnamed(at.Find(buffer), at.Find(second)),
-            LimeBufferCapacity = at.Maybe(capacity),
-            ExchangeableAcidity = at.Maybe(acidity),
-            PrintedExchangeCapacity = at.Maybe(cec),
-            OrganicMatter = at.Maybe(organic),
-            HumicMatter = at.Maybe(humic),
-            WeightPerVolume = at.Maybe(weight),
-            Readings = at.All(readings),
-        }));
+                {
+                    Laboratory = at.Find(laboratory) ?? SoilReport.UnnamedLaboratory,
+                    SampledOn = at.Maybe(sampled),
+                    SampledDepth = at.Maybe(depth),
+                    SoilClass = at.Maybe(soilClass),
+                    WaterPh = at.Find(waterPh),
+                    SaltPh = at.Find(saltPh),
+                    BufferPhs = BufferShape.Named(at.Find(buffer), at.Find(second)),
+                    UnnamedBufferPh = BufferShape.Unnamed(at.Find(buffer), at.Find(second)),
+                    LimeBufferCapacity = at.Maybe(capacity),
+                    ExchangeableAcidity = at.Maybe(acidity),
+                    PrintedExchangeCapacity = at.Maybe(cec),
+                    OrganicMatter = at.Maybe(organic),
+                    HumicMatter = at.Maybe(humic),
+                    WeightPerVolume = at.Maybe(weight),
+                    Readings = at.All(readings),
+                }));
     }
 
     internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }
@@ -123,7 +123,12 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
     {
         var shape = new PlanShape<CationCharge>("charge", "A charge of the soil, by weight or by volume.");
         var value = shape.Required("value", NumberTo<double>("exchange-high"), "Value as printed.", c => c.Milliequivalents);
-        var unit = shape.Required("unit", Choice(SoilWords.ChargeBases), "Unit as printed.", c => c.Basis);
+        var unit = shape.Required(
+            "unit",
+            Choice(SoilWords.ChargeBases),
+            "Unit as printed; a report that prints a bare CEC nearly always means meq/100 g.",
+            c => c.Basis
+        );
         shape.ReadAs(at => CationCharge.Of(at.Get(value), at.Get(unit)));
         return shape;
     }
@@ -155,7 +160,12 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         var unit = shape.Required("unit", units, "Unit as printed.", r => r.Unit);
         Extractant[] never = [Extractant.HydrochloricAcid, Extractant.PotassiumChloride, Extractant.SaturatedPaste];
         var solutions = Choice(SoilWords.Extractants, never);
-        var extractant = shape.Optional("extractant", solutions, "Extracting solution.", r => r.Extractant);
+        var extractant = shape.Optional(
+            "extractant",
+            solutions,
+            "Extracting solution, often in the small print; left out where the report does not say.",
+            r => r.Extractant
+        );
         shape.ReadAs(at =>
         {
             var (measured, form) = at.Get(analyte);

@@ -42,8 +42,11 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
     {
         var shape = new PlanShape<SpreaderRun>("measuredRun", "A weighed run with this spreader.");
         var kind = shape.Required("kind", Kind("oats"), "Seed kind that was run, by common name.", r => r.Kind);
-        var gate = shape.Required("gate", NumberTo<double>("gate-high"), "Gate position on the spreader's own scale.", r =>
-            r.Gate
+        var gate = shape.Required(
+            "gate",
+            NumberTo<double>("gate-high"),
+            "Gate position on the spreader's own scale, a plain number such as 4.",
+            r => r.Gate
         );
         var weighed = shape.Required("weighed", Mass("2.1 lb"), "Weight that came out.", r => r.Weighed);
         var walked = new PlanWalked("200 ft", pace).As(l => l.ToLength(), MeasuredLength.FromLength);

@@ -22,12 +22,13 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         const string OfPrices = "The one currency of all prices (ISO 4217); left out, prices are plain numbers.";
         var currency = Optional("currency", money, OfPrices, p => p.Currency == Currency.Unnamed ? null : p.Currency);
         var planting = Optional("plantingDate", Date, "Day of planting; left out while it is not set.", p => p.PlantingDate);
-        const string LimeDay = "Day the lime is spread; without it the pH on planting day stays open.";
+        const string LimeDay = "Day by which the lime is spread; without it the pH on planting day stays open.";
         var limed = Optional("limeDate", By, LimeDay, p => p.LimeDate);
         const string Worked = "Depth to which the ground is worked and lime mixed in.";
         var tillage = Optional("tillageDepth", Length("5 in"), Worked, p => p.TillageDepth);
         var method = Optional("method", Hyphened<PlantingMethod>(), HowPlanted, p => p.Method);
-        const string OwnPace = "The owner's own pace, by which lengths may be counted in paces; never assumed.";
+        const string OwnPace =
+            "The owner's own pace, or its length such as `2.5 ft`; then lengths may be counted in paces. Never assumed.";
         var pace = Optional("pace", Text<PaceCalibration>("100 ft in 40 paces", PaceText.TryRead, PaceText.Print), OwnPace, p =>
             p.Pace
         );

@@ -30,6 +30,8 @@ internal sealed class StartedPlan : IDisposable
         return (exit, output.ToString().ReplaceLineEndings("\n"), error.ToString().ReplaceLineEndings("\n"));
     }
 
+    internal void GoBackTo(string draft) => System.IO.File.WriteAllText(File, draft);
+
     internal void Forget() => System.IO.File.Delete(File);
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
