@@ -11,9 +11,9 @@ internal static class ReportSection
         var plan = answers.Plan;
         var report = plan.ReportOrNone;
         bool isRead = report.PrintsReadings;
-        var sheet = new SectionWriter("report", isRead ? "What the report says" : "What is known of the plot");
+        var sheet = new SectionWriter("report", isRead ? "What the report says" : "What is known of the plot", SheetPart.Back);
         sheet.Say(
-            isRead ? SheetText.Origin(report)
+            isRead ? $"{SheetText.Origin(report)} {SheetText.Acidity(report)}"
             : plan.Printed is not null ? "The readings of the report are not in the plan; what it recommends is used."
             : "There is no soil report."
         );
@@ -26,11 +26,6 @@ internal static class ReportSection
             ),
             plan.Plot.Measured
         );
-        if (isRead)
-        {
-            sheet.Say(SheetText.Acidity(report));
-        }
-
         if (plan.HomePh is { } own)
         {
             sheet.Say(
