@@ -17,16 +17,16 @@ internal static class SeasonFile
         var file = new CalendarFile { ProductId = "-//PlotAgronomy//Season of a plot//EN" };
         foreach (var work in answers.SeasonWork.Where(w => w.Task is { Earliest: not null, Latest: not null }))
         {
-            file.Events.Add(Entry(answers.Plan, work, stamp));
+            file.Events.Add(Entry(answers, work, stamp));
         }
 
         return new CalendarSerializer().SerializeToString(file)!;
     }
 
-    private static CalendarEvent Entry(PlotPlan plan, SeasonWork work, DateOnly stamp) =>
+    private static CalendarEvent Entry(PlotAnswers answers, SeasonWork work, DateOnly stamp) =>
         new()
         {
-            Uid = $"{Word(plan.Plot.Name)}-{Year(plan)}-{work.Task.Id}@plot-agronomy",
+            Uid = $"{Word(answers.Plan.Plot.Name)}-{Year(answers)}-{work.Task.Id}@plot-agronomy",
             DtStamp = new CalDateTime(stamp.ToDateTime(TimeOnly.MinValue, DateTimeKind.Utc), "UTC"),
             Start = new CalDateTime(work.Task.Earliest!.Value),
             End = new CalDateTime(work.Task.Latest!.Value.AddDays(1)),
@@ -39,7 +39,12 @@ internal static class SeasonFile
             ),
         };
 
-    private static string Year(PlotPlan plan) => plan.PlantingDate!.Value.Year.ToString(CultureInfo.InvariantCulture);
+    /// <summary>The year of planting; without one that of the first task with a day.</summary>
+    private static string Year(PlotAnswers answers)
+    {
+        var day = answers.Plan.PlantingDate ?? answers.SeasonWork.Select(w => w.Task.Latest).OfType<DateOnly>().First();
+        return day.Year.ToString(CultureInfo.InvariantCulture);
+    }
 
     /// <summary>A name as one word of small letters, numbers and hyphens.</summary>
     private static string Word(string name) =>

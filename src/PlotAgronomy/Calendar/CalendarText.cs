@@ -7,6 +7,9 @@ internal static class CalendarText
 {
     internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
+    /// <summary>From a day to a day; one day is said once.</summary>
+    internal static string Days(DateOnly from, DateOnly to) => from == to ? Date(from) : $"{Date(from)} to {Date(to)}";
+
     internal static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Names in a sentence: <c>oats, rye and clover</c>.</summary>

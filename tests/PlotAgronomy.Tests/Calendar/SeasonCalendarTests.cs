@@ -93,7 +93,9 @@ public class SeasonCalendarTests
         Assert.Equal(FindingSeverity.Warning, late.Severity);
         Assert.Contains("14 day(s)", late.Text, StringComparison.Ordinal);
         Assert.Contains("2026-11-28", late.Text, StringComparison.Ordinal);
-        Assert.True(Find(season, "sow-1").DaysShort > 0);
+        Assert.True(Find(season, "retest").DaysShort > 0);
+        Assert.Equal(0, Find(season, "sow-1").DaysShort);
+        Assert.DoesNotContain("retest", Find(season, "sow-1").WaitsFor);
     }
 
     [Fact]
@@ -209,7 +211,9 @@ public class SeasonCalendarTests
         var asked = SeasonCalendar.Of(Request(isStanding: true));
         Assert.Contains(asked.Questions, q => q.Code == "calendar-ask-frost");
         Assert.Null(Find(asked.Value, "standing-stop").Earliest);
-        Assert.Equal("standing-stop", asked.Value.Tasks[^1].Id);
+        Assert.Equal("4 to 6 weeks before the first killing frost", Find(asked.Value, "standing-stop").When);
+        var ids = asked.Value.Tasks.Select(t => t.Id).ToList();
+        Assert.True(ids.IndexOf("standing-stop") < ids.IndexOf("standing-lime"));
     }
 
     [Fact]

@@ -22,10 +22,10 @@ public class FrostSeededTests
     [Fact]
     public void The_steps_are_those_of_frost_seeding_with_light_for_the_seedlings()
     {
-        string steps = Plan.Section("order-of-work");
+        string steps = Plan.Work;
         Assert.Contains("frozen, snow-free ground", steps, StringComparison.Ordinal);
         Assert.Contains("only after green-up", steps, StringComparison.Ordinal);
-        Assert.Contains("clip or graze the standing grain", steps, StringComparison.Ordinal);
+        Assert.Contains("Mow or graze what stands above the seedlings", steps, StringComparison.Ordinal);
     }
 
     /// <summary>The method knows pH 7.0 alone, a whole unit above what is asked: it is refused, and no bag is bought on it.</summary>

@@ -72,9 +72,11 @@ public class GrainsAndCloverTests
         var plan = Plan.Plan;
         var salts = SolvedPlan.Of(plan with { FertilizerOffers = [.. plan.FertilizerOffers.Where(o => o.Item.Name is "urea" or "triple superphosphate" or "muriate of potash")] });
         Assert.Contains(salts.Answers.Fertilizer.Value.Later, l => l.Product.Name == "urea");
-        string steps = salts.Section("order-of-work");
-        Assert.DoesNotContain("urea", steps[..steps.IndexOf("Pass 1", StringComparison.Ordinal)], StringComparison.Ordinal);
-        Assert.Contains("of urea, for the stand", steps, StringComparison.Ordinal);
-        Assert.Contains("after emergence, then", steps, StringComparison.Ordinal);
+        string steps = salts.Work;
+        Assert.DoesNotContain("urea", steps[..steps.IndexOf("Sow ", StringComparison.Ordinal)], StringComparison.Ordinal);
+        Assert.Contains("Top-dress nitrogen, after emergence: ", steps, StringComparison.Ordinal);
+        var doses = salts.Answers.SeasonWork.Where(w => w.Task.Id.StartsWith("nitrogen", StringComparison.Ordinal)).ToList();
+        Assert.True(doses.Count > 1);
+        Assert.Equal(salts.Answers.Fertilizer.Value.Later.Sum(l => l.Spread.Pounds), doses.SelectMany(w => w.Materials).Sum(m => m.Mass.Pounds), 1e-9);
     }
 }

@@ -142,7 +142,7 @@ public class LimeSheetTests
         var steps = sheet.Sections.Single(s => s.Heading == "Lime").Blocks.OfType<SheetSteps>().Single().Steps;
         Assert.True(steps.Length > 1);
         Assert.StartsWith("2027-10-10", steps[1], StringComparison.Ordinal);
-        Assert.Contains(sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetSteps>().SelectMany(s => s.Steps), s => s.Contains("Spread the lime on the surface", StringComparison.Ordinal) && s.Contains("bags", StringComparison.Ordinal));
+        Assert.Contains(sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetSteps>().SelectMany(s => s.Steps), s => s.Contains("Spread the lime, dressing 1, on the surface", StringComparison.Ordinal));
     }
 
     private static void Report(JsonNode plan, double waterPh, double bufferPh)

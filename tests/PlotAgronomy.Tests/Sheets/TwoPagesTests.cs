@@ -36,7 +36,7 @@ public class TwoPagesTests
     {
         var answers = Answers(plan);
         string front = Flat(Front(answers, 200));
-        Assert.All(answers.Findings.Where(f => f.Severity == FindingSeverity.Warning), f => Assert.Contains(Flat(SheetText.Bare(f)), front, StringComparison.OrdinalIgnoreCase));
+        Assert.All(answers.Findings.Where(f => f.Severity == FindingSeverity.Warning), f => Assert.Contains(Joined(answers, f), t => front.Contains(Flat(t), StringComparison.OrdinalIgnoreCase)));
     }
 
     /// <summary>More than seven only where that many warnings have no other place.</summary>
@@ -101,7 +101,7 @@ public class TwoPagesTests
         var answers = Answers("samples/data/fall-blend.json");
         Assert.Contains(answers.Findings, f => f.Code == "spread-many-fillings");
         string front = Flat(Front(answers, 200));
-        Assert.Contains("it cannot", front, StringComparison.Ordinal);
+        Assert.Contains(" cannot ", front, StringComparison.Ordinal);
         Assert.Contains("is 32 fillings of this hopper", front, StringComparison.Ordinal);
     }
 
@@ -119,7 +119,7 @@ public class TwoPagesTests
         new FieldSheet { Title = sheet.Title, Sections = [.. sheet.Sections.Where(s => s.Part == SheetPart.Front)], Findings = sheet.Findings, Sources = sheet.Sources }.ToText(width).TrimEnd('\n');
 
     /// <summary>Its own text, and the text it has where it is told of several things at once.</summary>
-    private static IEnumerable<string> Joined(PlotAnswers answers, Finding finding) =>
+    internal static IEnumerable<string> Joined(PlotAnswers answers, Finding finding) =>
         AlikeFindings.Joined(answers.Findings.Where(f => f.WithoutSubject == finding.WithoutSubject)).Append(finding).Select(f => SheetText.Bare(f).TrimEnd('.'));
 
     private static string Flat(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

@@ -7,9 +7,9 @@ namespace PlotAgronomy.Calendar;
 [JsonConverter(typeof(NotForJson))]
 public sealed class SeasonRequest
 {
-    /// <summary>Gets the day of sowing that all is counted from; of a standing plot any day of the year that is asked
-    /// about.</summary>
-    public required DateOnly SowOn { get; init; }
+    /// <summary>Gets the day of sowing that all is counted from; of a standing plot any day of the year that is asked about. Null
+    /// while it is not set: tasks then say what they hang on instead of days.</summary>
+    public required DateOnly? SowOn { get; init; }
 
     /// <summary>Gets the first day on which sowing makes sense; the day itself where no window is known.</summary>
     public DateOnly? SowFrom { get; init; }
@@ -20,24 +20,28 @@ public sealed class SeasonRequest
     /// <summary>Gets a value indicating whether a stand is kept, and nothing is sown.</summary>
     public bool IsStanding { get; init; }
 
-    /// <summary>Gets the passes, in the order of the work; of a standing plot its kinds.</summary>
-    /// <exception cref="ArgumentException">None, or a null among them.</exception>
+    /// <summary>Gets the passes, in the order of the work; of a standing plot its kinds; none where nothing is sown.</summary>
+    /// <exception cref="ArgumentException">A list that was never made, or with a null in it.</exception>
     public required ImmutableArray<SeasonPass> Passes
     {
         get;
-        init
-        {
-            Guard.NotEmpty(Guard.Listed(value, nameof(Passes)), nameof(Passes));
-            field = value;
-        }
+        init => field = Guard.Listed(value, nameof(Passes));
     }
 
-    /// <summary>Gets how the ground is made ready.</summary>
+    /// <summary>Gets how the ground is made ready; null while it is not settled.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Unknown way.</exception>
-    public required GroundWork Ground
+    public required GroundWork? Ground
     {
         get;
         init => field = Guard.Defined(value, nameof(Ground));
+    }
+
+    /// <summary>Gets what stands on the plot and has to go; null where nobody says.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Unknown cover.</exception>
+    public GroundCover? Cover
+    {
+        get;
+        init => field = Guard.Defined(value, nameof(Cover));
     }
 
     /// <summary>Gets the day of the soil sample; null where none was taken.</summary>
@@ -84,13 +88,18 @@ public sealed class SeasonRequest
     /// <summary>Gets the day of the next sample, where the lime names one.</summary>
     public DateOnly? NextSampleOn { get; init; }
 
+    /// <summary>What other rooms chose for it.</summary>
+    internal SeasonChoices Chosen { get; init; } = new();
+
     internal ImmutableArray<CropKind> Kinds => [.. Passes.SelectMany(p => p.Kinds).Distinct()];
 
-    internal DateOnly From => SowFrom is { } from && from < SowOn ? from : SowOn;
+    internal bool IsSowing => !IsStanding && !Passes.IsEmpty;
 
-    internal DateOnly To => SowTo is { } to && to > SowOn ? to : SowOn;
+    /// <summary>The days of sowing; null while the day is not set.</summary>
+    internal DayWindow? SowingDays =>
+        SowOn is { } on ? new(SowFrom is { } from && from < on ? from : on, SowTo is { } to && to > on ? to : on) : null;
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"season around {CalendarText.Date(SowOn)}";
+    public override string ToString() => SowOn is { } on ? $"season around {CalendarText.Date(on)}" : "season, its day not set";
 }

@@ -17,14 +17,15 @@ public sealed class SeasonCalendar
     {
         this.request = request;
         this.smother = smother;
-        Tasks = TaskOrder.Of(new SeasonDrafts(request, smother).All(), request.SampledOn);
+        Tasks = TaskOrder.Of(new SeasonDrafts(request, smother).All(), request.SampledOn, request.SowOn);
     }
 
-    /// <summary>Gets the tasks by their latest days; those without a date last.</summary>
+    /// <summary>Gets the tasks by their latest days; one without a date stands before what is done after it.</summary>
     public ImmutableArray<SeasonTask> Tasks { get; }
 
-    /// <summary>Gets the day of sowing that all is counted from; of a standing plot the day asked about.</summary>
-    public DateOnly SowOn => request.SowOn;
+    /// <summary>Gets the day of sowing that all is counted from; of a standing plot the day asked about; null while it is not
+    /// set.</summary>
+    public DateOnly? SowOn => request.SowOn;
 
     /// <summary>Gets a value indicating whether a stand is kept, and nothing is sown.</summary>
     public bool IsStanding => request.IsStanding;
@@ -47,7 +48,7 @@ public sealed class SeasonCalendar
     private IEnumerable<OpenQuestion> Questions()
     {
         bool isVague = request.Weeds is { Way: WeedWay.SmotherCrop, SmotherKind: null } or { Way: WeedWay.OwnWay, Words: null };
-        if (isVague || (!request.IsStanding && request.Weeds is null && request.Ground != GroundWork.FrostSeeded))
+        if (isVague || (request is { IsSowing: true, Weeds: null } && request.Ground != GroundWork.FrostSeeded))
         {
             yield return CalendarQuestions.Weeds();
         }
@@ -72,8 +73,8 @@ public sealed class SeasonCalendar
     {
         int starts = CalendarConstants.Days("lime-starts");
         if (
-            request is { IsStanding: false, NeedsLime: true, LimeOn: { } limed }
-            && request.SowOn.DayNumber - limed.DayNumber is var days
+            request is { IsStanding: false, NeedsLime: true, LimeOn: { } limed, SowOn: { } sown }
+            && sown.DayNumber - limed.DayNumber is var days
             && days >= 0
             && days < starts
         )
@@ -82,7 +83,7 @@ public sealed class SeasonCalendar
                 CalendarCodes.LimeLate,
                 ("limed", CalendarText.Date(limed)),
                 ("days", CalendarText.Count(days)),
-                ("sown", CalendarText.Date(request.SowOn)),
+                ("sown", CalendarText.Date(sown)),
                 ("ready", CalendarText.Date(limed.AddDays(starts)))
             );
         }
@@ -99,8 +100,10 @@ public sealed class SeasonCalendar
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() =>
-        request.IsStanding
-            ? $"upkeep from {CalendarText.Date(SowOn)}, {CalendarText.Count(Tasks.Length)} tasks"
-            : $"sowing on {CalendarText.Date(SowOn)}, {CalendarText.Count(Tasks.Length)} tasks";
+    public override string ToString() => $"{Around}, {CalendarText.Count(Tasks.Length)} tasks";
+
+    private string Around =>
+        SowOn is not { } day ? "season, its day not set"
+        : IsStanding ? $"upkeep from {CalendarText.Date(day)}"
+        : $"sowing on {CalendarText.Date(day)}";
 }

@@ -8,56 +8,114 @@ internal static class SeasonConditions
     internal static HashSet<SeasonCondition> Of(SeasonRequest request) =>
         [.. All(request).Where(c => c.Holds).Select(c => c.Condition)];
 
-    private static IEnumerable<(SeasonCondition Condition, bool Holds)> All(SeasonRequest request)
+    private static IEnumerable<(SeasonCondition Condition, bool Holds)> All(SeasonRequest request) =>
+        [.. OfPlot(request), .. OfKinds(request), .. OfLime(request), .. OfGround(request.Ground), .. OfWeeds(request)];
+
+    private static IEnumerable<(SeasonCondition, bool)> OfPlot(SeasonRequest request) =>
+        [
+            (SeasonCondition.Sowing, request.IsSowing),
+            (SeasonCondition.Standing, request.IsStanding),
+            (SeasonCondition.NotStanding, !request.IsStanding),
+            (SeasonCondition.NothingSown, !request.IsStanding && !request.IsSowing),
+            (SeasonCondition.Grown, request.IsStanding || request.IsSowing),
+            (SeasonCondition.SampleMissing, request.SampledOn is null && !request.Chosen.IsTested),
+            (SeasonCondition.Retest, request.NeedsRetest),
+            (SeasonCondition.LateTest, request.Chosen.LateTestDecides is not null),
+            (SeasonCondition.Fertilizer, request.NeedsFertilizer),
+            (SeasonCondition.SpreadWithoutSeed, !request.IsSowing && (request.NeedsFertilizer || request.NeedsLime)),
+            (SeasonCondition.Dose, !request.NitrogenDoses.IsEmpty),
+            (SeasonCondition.NextSample, request.NextSampleOn is not null || request.Chosen.NextSample is not null),
+            (SeasonCondition.NoNextSample, request.NextSampleOn is null && request.Chosen.NextSample is null),
+        ];
+
+    /// <summary>Without a day nobody knows whether a sowing is one of spring or of fall.</summary>
+    private static IEnumerable<(SeasonCondition, bool)> OfKinds(SeasonRequest request)
     {
-        bool isFall = request.SowOn.DayOfYear >= CalendarConstants.Days("fall-from");
+        bool? isFall = request.SowOn is { } on ? on.DayOfYear >= CalendarConstants.Days("fall-from") : null;
         var kinds = request.Kinds;
+        bool hasLegume = kinds.Any(k => k.IsLegume);
+        bool isLasting = kinds.Any(k => k.IsLegume && k.LifeCycle != LifeCycle.Annual);
         return
         [
-            (SeasonCondition.Sowing, !request.IsStanding),
-            (SeasonCondition.Standing, request.IsStanding),
-            (SeasonCondition.SampleMissing, request.SampledOn is null),
-            (SeasonCondition.Lime, request.NeedsLime),
-            (SeasonCondition.LimeWorkedIn, request.LimeIsWorkedIn),
-            (SeasonCondition.LimeOnSurface, !request.LimeIsWorkedIn),
-            (SeasonCondition.LaterDressing, !request.LaterDressings.IsEmpty),
-            (SeasonCondition.Retest, request.NeedsRetest),
-            (SeasonCondition.Fertilizer, request.NeedsFertilizer),
-            (SeasonCondition.Legume, kinds.Any(k => k.IsLegume)),
-            (SeasonCondition.LastingLegume, kinds.Any(k => k.IsLegume && k.LifeCycle != LifeCycle.Annual)),
+            (SeasonCondition.Legume, hasLegume),
+            (SeasonCondition.NotLegume, !hasLegume),
+            (SeasonCondition.LastingLegume, isLasting),
+            (SeasonCondition.OtherStand, !isLasting),
+            (SeasonCondition.Grass, kinds.Any(k => k.Group == FunctionalGroup.Grass)),
+            (SeasonCondition.Forb, kinds.Any(k => k.Group == FunctionalGroup.Forb)),
+            (SeasonCondition.Thin, request.Chosen.IsThin),
+            (SeasonCondition.NotThin, !request.Chosen.IsThin),
             (SeasonCondition.WinterGrain, kinds.Any(k => k.Group == FunctionalGroup.Cereal && !k.StopsAtFrost)),
-            (SeasonCondition.SpringSown, !isFall),
-            (SeasonCondition.FallSown, isFall),
+            (SeasonCondition.SpringSown, isFall == false),
+            (SeasonCondition.FallSown, isFall == true),
             (SeasonCondition.CoveredSeed, request.Passes.Any(p => p.IsCovered)),
             (SeasonCondition.PressedSeed, request.Passes.Any(p => !p.IsCovered)),
-            (SeasonCondition.Dose, !request.NitrogenDoses.IsEmpty),
-            (SeasonCondition.NextSample, request.NextSampleOn is not null),
-            (SeasonCondition.NoNextSample, request.NextSampleOn is null),
-            .. OfGround(request.Ground),
-            .. OfWeeds(request),
         ];
     }
 
-    private static IEnumerable<(SeasonCondition, bool)> OfGround(GroundWork ground) =>
+    private static IEnumerable<(SeasonCondition, bool)> OfLime(SeasonRequest request)
+    {
+        bool isLate = request.LimeOn > request.SowOn;
+        return
+        [
+            (SeasonCondition.Lime, request.NeedsLime),
+            (SeasonCondition.LimeWorkedIn, request.LimeIsWorkedIn),
+            (SeasonCondition.LimeOnSurface, !request.LimeIsWorkedIn),
+            (SeasonCondition.LimeBeforeSeed, !isLate || !request.IsSowing),
+            (SeasonCondition.LimeAfterSeed, isLate && request.IsSowing),
+            (SeasonCondition.LimeRateAsked, request.Chosen.IsLimeRateAsked),
+            (SeasonCondition.LaterDressing, !request.LaterDressings.IsEmpty),
+        ];
+    }
+
+    /// <summary>While nothing is settled, what stands there is ended as for worked ground.</summary>
+    private static IEnumerable<(SeasonCondition, bool)> OfGround(GroundWork? ground)
+    {
+        bool isLaidOver = ground is GroundWork.RolledDown or GroundWork.MownDown;
+        bool isWorked = ground is null or GroundWork.Tilled;
+        return
         [
             (SeasonCondition.Tilled, ground == GroundWork.Tilled),
-            (SeasonCondition.NotTilled, ground is GroundWork.RolledDown or GroundWork.MownDown or GroundWork.Drilled),
+            (SeasonCondition.NotTilled, isLaidOver || ground == GroundWork.Drilled),
+            (SeasonCondition.NotSettled, ground is null),
+            (SeasonCondition.Worked, isWorked),
+            (SeasonCondition.NotWorked, !isWorked),
+            (SeasonCondition.Drilled, ground == GroundWork.Drilled),
+            (SeasonCondition.SpreadSeed, isWorked || isLaidOver),
             (SeasonCondition.Rolled, ground == GroundWork.RolledDown),
             (SeasonCondition.Mown, ground == GroundWork.MownDown),
             (SeasonCondition.FrostSeeded, ground == GroundWork.FrostSeeded),
             (SeasonCondition.NotFrostSeeded, ground != GroundWork.FrostSeeded),
-            (SeasonCondition.KillOverSeed, ground is GroundWork.RolledDown or GroundWork.MownDown),
-            (SeasonCondition.KillBefore, ground is not (GroundWork.RolledDown or GroundWork.MownDown)),
+            (SeasonCondition.KillOverSeed, isLaidOver),
+            (SeasonCondition.KillBefore, !isLaidOver),
         ];
+    }
 
-    /// <summary>Into a stand on frozen ground nothing is cleared away first.</summary>
-    private static IEnumerable<(SeasonCondition, bool)> OfWeeds(SeasonRequest request) =>
+    /// <summary>A way that the owner states goes before what is done for what stands there; brush is cleared in any
+    /// case.</summary>
+    private static IEnumerable<(SeasonCondition, bool)> OfWeeds(SeasonRequest request)
+    {
+        var weeds = request.Weeds;
+        bool isOpen = weeds is null;
+        bool isCrop = request.Cover is GroundCover.SmallGrain or GroundCover.SmotherCrop;
+        bool isCleared = request.Ground is not GroundWork.FrostSeeded && (!isCrop || request.Ground == GroundWork.Drilled);
+        return
         [
-            (SeasonCondition.WeedsNotStated, request.Weeds is null && request.Ground != GroundWork.FrostSeeded),
-            (SeasonCondition.WeedsTilled, request.Weeds?.Way == WeedWay.RepeatedTillage),
-            (SeasonCondition.WeedsSmothered, request.Weeds?.Way == WeedWay.SmotherCrop && request.Weeds.SmotherKind is not null),
+            (SeasonCondition.StandsWeeds, isOpen && request.Cover == GroundCover.Weeds),
+            (SeasonCondition.StandsSod, isOpen && request.Cover == GroundCover.GrassSod),
+            (SeasonCondition.StandsBrush, request.Cover == GroundCover.Brush),
+            (SeasonCondition.StandsCrop, isCrop && SmotherDates.Of(request) is null),
+            (
+                SeasonCondition.WeedsNotStated,
+                isOpen
+                    && isCleared
+                    && request.Cover is (null or GroundCover.LegumeStand or GroundCover.SmallGrain or GroundCover.SmotherCrop)
+            ),
+            (SeasonCondition.WeedsTilled, weeds?.Way == WeedWay.RepeatedTillage),
+            (SeasonCondition.WeedsSmothered, weeds is { Way: WeedWay.SmotherCrop, SmotherKind: not null }),
             (SeasonCondition.SmotherToSow, !request.SmotherStands),
-            (SeasonCondition.WeedsSprayed, request.Weeds?.Way == WeedWay.Herbicide),
-            (SeasonCondition.WeedsOwnWay, request.Weeds is { Way: WeedWay.OwnWay, Words: not null }),
+            (SeasonCondition.WeedsSprayed, weeds?.Way == WeedWay.Herbicide),
+            (SeasonCondition.WeedsOwnWay, weeds is { Way: WeedWay.OwnWay, Words: not null }),
         ];
+    }
 }

@@ -1,3 +1,5 @@
+using PlotAgronomy.Nutrients;
+
 namespace PlotAgronomy.Calendar;
 
 /// <summary>The tasks of a season by their rows: one for each pass, dose and dressing.</summary>
@@ -7,6 +9,7 @@ internal sealed class SeasonDrafts(SeasonRequest request, SmotherDates? smother)
     private const int AfterCovering = 2;
 
     private readonly TaskDates dates = new(request, smother);
+    private readonly TaskPlaces places = new(request, smother);
 
     internal IEnumerable<TaskDraft> All()
     {
@@ -19,51 +22,56 @@ internal sealed class SeasonDrafts(SeasonRequest request, SmotherDates? smother)
         {
             _ when row.IsSowing => request.Passes.Select(
                 (pass, i) =>
-                    Alone(row) with
+                    Alone(row, ("pass", $"{pass}")) with
                     {
                         Part = i + 1,
-                        Places = [("pass", $"{pass}")],
                         Order = pass.IsCovered ? row.Order : row.Order + AfterCovering,
                     }
             ),
             "nitrogen" => Doses(row),
-            "lime-later" => request.LaterDressings.Select((on, i) => Alone(row) with { Part = i + 2, Days = new(on, on) }),
+            "lime-later" => request.LaterDressings.Select(
+                (on, i) => Alone(row) with { Part = FirstLater + i, Days = new(on, on) }
+            ),
             "smother-sow" or "smother-kill" or "smother-over-seed" => smother is null
                 ? []
                 : [Alone(row) with { Origin = smother.Origin }],
+            _ when row.Spreads == SeasonSpread.FirstLime && !request.Chosen.FirstDressings.IsEmpty => Dressings(row),
             _ => [Alone(row)],
         };
 
-    private TaskDraft Alone(TaskRow row) => new(row, null, dates.Of(row.Anchor, row.LowDays, row.HighDays), Places, row.Origin);
+    private int FirstLater => Math.Max(1, request.Chosen.FirstDressings.Length) + 1;
+
+    private TaskDraft Alone(TaskRow row, params (string Place, string Value)[] more) =>
+        new(row, null, dates.Of(row.Anchor, row.LowDays, row.HighDays), [.. more, .. places.All], row.Origin)
+        {
+            Words = dates.Words(row.Anchor, row.LowDays, row.HighDays),
+        };
+
+    private IEnumerable<TaskDraft> Dressings(TaskRow row) =>
+        request.Chosen.FirstDressings.Select(number =>
+            Alone(row, ("dressing", $", dressing {CalendarText.Count(number)},")) with
+            {
+                Part = number,
+            }
+        );
 
     /// <summary>A dose at sowing goes on with the fertilizer, and has no date of its own.</summary>
     private IEnumerable<TaskDraft> Doses(TaskRow row) =>
         request
             .NitrogenDoses.Select((dose, i) => (Dose: dose, Number: i + 1, Time: DoseTime.Of(dose.When)))
             .Where(d => d.Time is not null)
-            .Select(d => new TaskDraft(
-                row,
-                d.Number,
-                dates.Of(d.Time!.Anchor, d.Time.LowDays, d.Time.HighDays),
-                [("when", d.Dose.When)],
-                d.Time.Origin
-            ));
+            .Select(d =>
+                Alone(row, ("when", d.Dose.When), ("dose", Amount(d.Dose))) with
+                {
+                    Part = d.Number,
+                    Days = dates.Of(d.Time!.Anchor, d.Time.LowDays, d.Time.HighDays),
+                    Words = dates.Words(d.Time.Anchor, d.Time.LowDays, d.Time.HighDays),
+                    Origin = d.Time.Origin,
+                }
+            );
 
-    private (string, string)[] Places =>
-        [
-            ("legumes", CalendarText.Names(request.Kinds.Where(k => k.IsLegume))),
-            ("smother", smother?.Kind.ShortName ?? ""),
-            ("words", Sentence(request.Weeds?.Words)),
-            ("days", smother is { Days: var (low, high) } ? DaysInWords(low, high) : LabelDays),
-        ];
-
-    private string LabelDays => request.Weeds?.LabelDays is { } days ? CalendarText.Count(days) : "its own number of";
-
-    private static string DaysInWords(int low, int high) =>
-        low == high ? CalendarText.Count(low) : $"{CalendarText.Count(low)} to {CalendarText.Count(high)}";
-
-    private static string Sentence(string? words) =>
-        string.IsNullOrWhiteSpace(words) ? ""
-        : words.EndsWith('.') ? words
-        : $"{words}.";
+    private static string Amount(NitrogenDose dose) =>
+        dose.Low == dose.High
+            ? Amounts.Print(dose.High, "lb/ac", 0)
+            : $"{Amounts.Print(dose.Low.PoundsPerAcre, 0)} to {Amounts.Print(dose.High, "lb/ac", 0)}";
 }

@@ -12,6 +12,13 @@ public enum SeasonSpread
     /// <summary>A later dressing of lime.</summary>
     LaterLime,
 
-    /// <summary>The fertilizer that is bought.</summary>
+    /// <summary>The fertilizer that is bought, without nitrogen that waits; half of the potash where the other half has a task
+    /// of its own.</summary>
     Fertilizer,
+
+    /// <summary>The other half of what brings potash.</summary>
+    OtherHalf,
+
+    /// <summary>Nitrogen that waits for the stand.</summary>
+    Nitrogen,
 }

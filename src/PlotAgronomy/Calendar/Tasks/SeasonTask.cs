@@ -23,6 +23,13 @@ public sealed class SeasonTask
     /// <summary>Gets the latest day, never before the earliest; null where the date it hangs on is not known.</summary>
     public required DateOnly? Latest { get; init; }
 
+    /// <summary>Gets the days in words; where they are not known what they hang on, such as <c>5 to 7 weeks before sowing</c>,
+    /// and empty where it is done as it comes.</summary>
+    public required string When { get; init; }
+
+    /// <summary>Gets what is worn for it; null where nothing is needed.</summary>
+    public required string? Wear { get; init; }
+
     /// <summary>Gets the tasks that must be done before, by their ids.</summary>
     public required ImmutableArray<string> WaitsFor { get; init; }
 
@@ -47,8 +54,10 @@ public sealed class SeasonTask
     /// <summary>The order of the work among tasks of one day.</summary>
     internal int Order { get; init; }
 
-    /// <summary>The dates and the task.</summary>
+    /// <summary>Whether it comes after the seed, on whatever day.</summary>
+    internal bool IsAfterSowing { get; init; }
+
+    /// <summary>The days and the task.</summary>
     /// <returns>Text such as <c>2026-03-01 to 2026-06-01: Spread the lime and work it in.</c></returns>
-    public override string ToString() =>
-        Earliest is { } from && Latest is { } to ? $"{CalendarText.Date(from)} to {CalendarText.Date(to)}: {Title}" : Title;
+    public override string ToString() => When.Length > 0 ? $"{When}: {Title}" : Title;
 }

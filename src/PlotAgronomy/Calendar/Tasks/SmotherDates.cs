@@ -12,9 +12,11 @@ internal sealed class SmotherDates
 
     internal Origin Origin { get; }
 
-    internal required DayWindow Sow { get; init; }
+    /// <summary>The days on which it is sown; null while no day is known.</summary>
+    internal required DayWindow? Sow { get; init; }
 
-    internal required DayWindow Kill { get; init; }
+    /// <summary>The days on which it is killed; null while no day is known.</summary>
+    internal required DayWindow? Kill { get; init; }
 
     internal required (int Low, int High) Days { get; init; }
 
@@ -31,9 +33,26 @@ internal sealed class SmotherDates
             return null;
         }
 
+        if (request.SowOn is not { } seed)
+        {
+            return Undated(weeds.SmotherSownOn, kind, crop);
+        }
+
         bool isOverSeed = request.Ground is GroundWork.RolledDown or GroundWork.MownDown;
-        var killBy = request.SowOn.AddDays(isOverSeed ? 0 : -CalendarConstants.Days("kill-before-seed"));
-        return weeds.SmotherSownOn is { } sown ? From(sown, killBy, request, kind, crop) : Back(killBy, kind, crop);
+        var killBy = seed.AddDays(isOverSeed ? 0 : -CalendarConstants.Days("kill-before-seed"));
+        return weeds.SmotherSownOn is { } sown ? From(sown, killBy, seed, kind, crop) : Back(killBy, kind, crop);
+    }
+
+    /// <summary>While the day of the seed is not set.</summary>
+    private static SmotherDates Undated(DateOnly? sown, CropKind kind, SmotherCrop crop)
+    {
+        var days = crop.DaysFrom(sown ?? DateOnly.MaxValue);
+        return new(kind, crop.Origin)
+        {
+            Sow = sown is { } on ? new(on, on) : null,
+            Kill = sown is { } from ? new(from.AddDays(days.Low), from.AddDays(days.High)) : null,
+            Days = days,
+        };
     }
 
     private static SmotherDates Back(DateOnly killBy, CropKind kind, SmotherCrop crop)
@@ -48,7 +67,7 @@ internal sealed class SmotherDates
         };
     }
 
-    private static SmotherDates From(DateOnly sown, DateOnly killBy, SeasonRequest request, CropKind kind, SmotherCrop crop)
+    private static SmotherDates From(DateOnly sown, DateOnly killBy, DateOnly seed, CropKind kind, SmotherCrop crop)
     {
         var days = crop.DaysFrom(sown);
         var soonest = sown.AddDays(days.Low);
@@ -67,7 +86,7 @@ internal sealed class SmotherDates
             );
         }
 
-        int idle = request.SowOn.DayNumber - latest.DayNumber;
+        int idle = seed.DayNumber - latest.DayNumber;
         if (idle > CalendarConstants.Days("smother-idle"))
         {
             remarks.Add(
@@ -76,7 +95,7 @@ internal sealed class SmotherDates
                     ("smother", kind.ShortName),
                     ("sown", CalendarText.Date(sown)),
                     ("kill", CalendarText.Date(latest)),
-                    ("planting", CalendarText.Date(request.SowOn)),
+                    ("planting", CalendarText.Date(seed)),
                     ("days", CalendarText.Count(idle))
                 )
             );

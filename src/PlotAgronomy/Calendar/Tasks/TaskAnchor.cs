@@ -39,6 +39,18 @@ internal enum TaskAnchor
     /// <summary>A stated date.</summary>
     Stated,
 
+    /// <summary>The day of the test that decides before sowing; else counted back from sowing.</summary>
+    Retest,
+
+    /// <summary>The day of the test when the lime has its full effect.</summary>
+    LateTest,
+
+    /// <summary>The stated day of liming; else days of this year.</summary>
+    StandLime,
+
+    /// <summary>No date: it is done as it comes.</summary>
+    Open,
+
     /// <summary>As the words of a dose say.</summary>
     Dose,
 }

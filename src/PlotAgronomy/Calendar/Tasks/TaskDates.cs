@@ -3,30 +3,59 @@ namespace PlotAgronomy.Calendar;
 /// <summary>Turns the anchor of a task into its days.</summary>
 internal sealed class TaskDates(SeasonRequest request, SmotherDates? smother)
 {
-    private DayWindow SowOn => new(request.SowOn, request.SowOn);
+    private DayWindow? SowOn => Day(request.SowOn);
 
     /// <summary>The days; null where the date they hang on is not known.</summary>
     internal DayWindow? Of(TaskAnchor anchor, int low, int high) =>
         anchor switch
         {
-            TaskAnchor.Sowing => SowOn.Moved(low, high),
-            TaskAnchor.SowingDay => new(request.From, request.To),
-            TaskAnchor.Lime => request.LimeOn is { } limed ? new(limed, limed) : SowOn.Moved(low, high),
-            TaskAnchor.Label => request.Weeds?.LabelDays is { } days ? SowOn.Moved(low - days, high - days) : null,
+            TaskAnchor.Sowing => SowOn?.Moved(low, high),
+            TaskAnchor.SowingDay => request.SowingDays,
+            TaskAnchor.Lime => Day(request.LimeOn) ?? SowOn?.Moved(low, high),
+            TaskAnchor.Label => request.Weeds?.LabelDays is { } days ? SowOn?.Moved(low - days, high - days) : null,
             TaskAnchor.Smother => smother?.Sow,
             TaskAnchor.Kill => smother?.Kill,
             TaskAnchor.ThisYear => Coming(low, high),
             TaskAnchor.AfterSowing => Coming(low, high),
-            TaskAnchor.NextYear => DayWindow.OfYear(request.SowOn.Year + 1, low, high),
-            TaskAnchor.Frost => request.KillingFrost is { } frost ? new DayWindow(frost, frost).Moved(low, high) : null,
-            TaskAnchor.NextSample => request.NextSampleOn is { } next ? new DayWindow(next, next).Moved(low, high) : null,
+            TaskAnchor.NextYear => request.SowOn is { } sown ? DayWindow.OfYear(sown.Year + 1, low, high) : null,
+            TaskAnchor.Frost => Day(request.KillingFrost)?.Moved(low, high),
+            TaskAnchor.NextSample => Day(request.NextSampleOn)?.Moved(low, high) ?? request.Chosen.NextSample,
+            TaskAnchor.Retest => Day(request.Chosen.TestOn) ?? SowOn?.Moved(low, high),
+            TaskAnchor.LateTest => Day(request.Chosen.LateTestOn)?.Moved(low, high),
+            TaskAnchor.StandLime => Day(request.LimeOn) ?? Coming(low, high),
             _ => null,
         };
 
-    /// <summary>These days of the year, or of the next one where they are past.</summary>
-    private DayWindow Coming(int low, int high)
+    /// <summary>What the days hang on, in words.</summary>
+    internal string Words(TaskAnchor anchor, int low, int high) =>
+        anchor switch
+        {
+            TaskAnchor.Sowing or TaskAnchor.Lime or TaskAnchor.Retest => DaysInWords.From(low, high, "sowing"),
+            TaskAnchor.SowingDay => DaysInWords.From(0, 0, "sowing"),
+            TaskAnchor.Label => request.Weeds?.LabelDays is { } days
+                ? DaysInWords.From(low - days, high - days, "sowing")
+                : "so many days before sowing as the label asks for",
+            TaskAnchor.Smother => "counted back from the day it is killed",
+            TaskAnchor.Kill => DaysInWords.From(-CalendarConstants.Days("kill-before-seed"), 0, "sowing"),
+            TaskAnchor.ThisYear or TaskAnchor.AfterSowing or TaskAnchor.StandLime => DaysInWords.OfYear(low, high),
+            TaskAnchor.NextYear => $"{DaysInWords.OfYear(low, high)} of the next year",
+            TaskAnchor.Frost => DaysInWords.From(low, high, "the first killing frost"),
+            _ => "",
+        };
+
+    private static DayWindow? Day(DateOnly? day) => day is { } known ? new(known, known) : null;
+
+    /// <summary>What is left of these days of the year, or those of the next one where they are past.</summary>
+    private DayWindow? Coming(int low, int high)
     {
-        var days = DayWindow.OfYear(request.SowOn.Year, low, high);
-        return days.To >= request.SowOn ? days : DayWindow.OfYear(request.SowOn.Year + 1, low, high);
+        if (request.SowOn is not { } asked)
+        {
+            return null;
+        }
+
+        var days = DayWindow.OfYear(asked.Year, low, high);
+        return days.To < asked ? DayWindow.OfYear(asked.Year + 1, low, high)
+            : days.From < asked ? days with { From = asked }
+            : days;
     }
 }

@@ -11,5 +11,8 @@ internal sealed record TaskDraft(TaskRow Row, int? Part, DayWindow? Days, (strin
     /// <summary>The order of the work; seed that is pressed in goes on once the other is covered.</summary>
     internal int Order { get; init; } = Row.Order;
 
+    /// <summary>What its days hang on, in words.</summary>
+    internal string Words { get; init; } = "";
+
     internal string Id => Part is { } part ? $"{Row.Id}-{CalendarText.Count(part)}" : Row.Id;
 }

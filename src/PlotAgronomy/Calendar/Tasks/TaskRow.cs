@@ -21,6 +21,7 @@ internal sealed class TaskRow
         HighDays = row.Integer("high_days");
         WaitsFor = row.List("waits_for");
         AfterDays = row.Integer("after_days");
+        Wear = row.TextOrNull("wear");
         Origin = row.Origin();
     }
 
@@ -32,7 +33,7 @@ internal sealed class TaskRow
     internal int Order { get; }
 
     /// <summary>A task that is one for each pass of seed.</summary>
-    internal bool IsSowing => Id is "sow" or "sow-frozen";
+    internal bool IsSowing => Id is "sow" or "sow-frozen" or "drill";
 
     /// <summary>All of these must be so.</summary>
     internal ImmutableArray<SeasonCondition> Applies { get; }
@@ -53,6 +54,9 @@ internal sealed class TaskRow
 
     /// <summary>Days that must lie between the tasks waited for and this one.</summary>
     internal int AfterDays { get; }
+
+    /// <summary>What is worn for it; null where nothing is needed.</summary>
+    internal string? Wear { get; }
 
     internal Origin Origin { get; }
 }

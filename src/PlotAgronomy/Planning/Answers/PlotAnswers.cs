@@ -87,9 +87,6 @@ public sealed class PlotAnswers
     /// <summary>The other findings, said once where they differ in their subject alone.</summary>
     internal ImmutableArray<Finding> ToSay => AlikeFindings.Joined(Findings.Except(Background));
 
-    /// <summary>How what stands there is ended before sowing.</summary>
-    internal IEnumerable<string> CoverSteps => Planning.CoverSteps.Of(Plan);
-
     /// <summary>What is done to sow, in order: each pass where seed is spread.</summary>
     internal IEnumerable<(SeedingAction Action, SowingPass? Pass)> SowingSteps =>
         Spreading.TryGet(out var spreading)

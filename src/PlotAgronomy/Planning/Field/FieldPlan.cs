@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Calendar;
-using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
@@ -19,13 +18,12 @@ public sealed class FieldPlan
         this.answers = answers;
         Walks = PlannedWalks.Of(answers.Plan, answers.Lime.Told, answers.Fertilizer.Told, answers.Spreading.OrNull());
         Blanks = RecordBlanks.Of(answers, Walks);
-        Passes = answers.Spreading.OrNull()?.Passes ?? [];
         var work = answers.SeasonWork;
         findings = new(answers.Findings.Except(answers.Background), Verdict is null ? [] : Verdict.Said, [.. PlacesIn(work)]);
         int lines = FieldFindings.Limit("most-asked-and-watched");
         questions = new(answers.Stakes, lines - findings.LeastWatched);
         Watched = findings.Watched(lines - questions.Lines);
-        Steps = [.. work.Select(w => StepOf(w, work))];
+        Steps = [.. work.Where(w => !IsWritingDown(w.Task)).Select(w => StepOf(w, work))];
     }
 
     /// <summary>Gets the tasks in the order of their days.</summary>
@@ -64,8 +62,6 @@ public sealed class FieldPlan
 
     internal static FieldPlan Of(PlotAnswers answers) => new(answers);
 
-    private ImmutableArray<SowingPass> Passes { get; }
-
     /// <summary>None where nothing is sown and nothing is known to stand there.</summary>
     private PlotVerdict? Verdict => answers.Verdict.TryGetPart(out var verdict) ? verdict : null;
 
@@ -73,32 +69,26 @@ public sealed class FieldPlan
     private FieldStep StepOf(SeasonWork work, ImmutableArray<SeasonWork> all)
     {
         WorkPlace? here = PlaceOf(work.Task) is { } place && all.First(w => PlaceOf(w.Task) == place) == work ? place : null;
-        var pass = work.Task.Pass is { } number ? Passes.FirstOrDefault(p => p.Number == number) : null;
         return new()
         {
             Work = work,
-            IsAfterSowing = work.Task.Earliest > answers.Plan.PlantingDate,
+            IsAfterSowing = work.Task.IsAfterSowing || work.Task.Earliest > answers.Plan.PlantingDate,
             Minded = here is { } at ? findings.At(at) : [],
             Asked = here is { } there ? questions.At(there) : [],
-            Decides = work.Task.Id == "retest" && Verdict is { } verdict ? verdict.WithinReach : [],
-            Dose = DoseOf(work.Task),
-            Walks = [.. Walks.Where(w => IsOf(w, work.Task))],
-            Depth = work.Task.Spreads == SeasonSpread.FirstLime ? LimeDepth : pass?.Depth,
+            Walks = [.. Walks.Where(w => IsOf(w, work))],
         };
     }
 
-    private (UnitsNet.Length, UnitsNet.Length)? LimeDepth =>
-        LimePlacing.Of(answers.Plan) == Liming.LimePlacement.WorkedIn && answers.Plan.TillageDepth is { } deep ? (deep, deep) : null;
+    /// <summary>The numbered blanks are what is written down.</summary>
+    private static bool IsWritingDown(SeasonTask task) => task.Id.StartsWith("write-down", StringComparison.Ordinal);
 
-    private NitrogenDose? DoseOf(SeasonTask task) =>
-        task.Id.StartsWith("nitrogen", StringComparison.Ordinal) && task.Part is { } part && answers.Need.TryGetPart(out var need)
-            ? need.NitrogenDoses.ElementAtOrDefault(part - 1)
-            : null;
-
-    private static bool IsOf(PlannedWalk walk, SeasonTask task) =>
-        walk.Seed is { } seed ? seed.Number == task.Pass
-        : walk.Lime is not null ? task.Spreads == SeasonSpread.FirstLime
-        : task.Spreads == SeasonSpread.Fertilizer;
+    /// <summary>Whether all that is walked with is spread in this task.</summary>
+    private static bool IsOf(PlannedWalk walk, SeasonWork work) =>
+        walk.Seed is { } seed
+            ? seed.Number == work.Task.Pass
+            : work.Materials.Any(m =>
+                m.Name == walk.What && Tolerance.AreEqual(m.Mass.Pounds, walk.Pass.Load.Pounds)
+            );
 
     /// <summary>What is bought and how the spreader is set have their own parts of a sheet.</summary>
     private static IEnumerable<WorkPlace> PlacesIn(ImmutableArray<SeasonWork> work) =>

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Nutrients;
-using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -22,17 +20,8 @@ public sealed class FieldStep
     /// <summary>Gets what must be known before it is done.</summary>
     public required ImmutableArray<OpenQuestion> Asked { get; init; }
 
-    /// <summary>Gets the kinds on which a test of the soil in it decides.</summary>
-    public required ImmutableArray<KindVerdict> Decides { get; init; }
-
-    /// <summary>Gets the nitrogen that is given to the stand in it; null in another step.</summary>
-    public required NitrogenDose? Dose { get; init; }
-
     /// <summary>Gets the walks with the spreader in it.</summary>
     public required ImmutableArray<PlannedWalk> Walks { get; init; }
-
-    /// <summary>Gets how deep what is spread is worked in or covered, from and to; null where nothing is.</summary>
-    public required (Length Shallowest, Length Deepest)? Depth { get; init; }
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

@@ -20,6 +20,8 @@ internal static class FindingPlaces
 
     private sealed class Row(CsvRow row)
     {
+        internal Origin Origin { get; } = row.Origin();
+
         internal string Code { get; } = row.Text("code");
 
         internal WorkPlace Place { get; } = row.Choice<WorkPlace>("place");

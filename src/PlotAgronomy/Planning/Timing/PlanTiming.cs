@@ -14,10 +14,11 @@ public static class PlanTiming
         /// <summary>Gets what the dates make of the kinds: printed windows, frost, first forage, last sensible days.</summary>
         public Answer<SowingDates> Dates => TimingSolver.Dates(Guard.NotNull(answers).Plan);
 
-        /// <summary>Gets the tasks of the season with their days.</summary>
+        /// <summary>Gets the tasks of the season with their days, and in words where a day is not known; not needed where there
+        /// is no work at all.</summary>
         public Answer<SeasonCalendar> Calendar => SeasonSolver.Solve(Guard.NotNull(answers));
 
-        /// <summary>Gets the tasks of the season with what is spread in each; none while the season is open.</summary>
+        /// <summary>Gets all the work of the plan in its order, with what is spread in each task.</summary>
         public ImmutableArray<SeasonWork> SeasonWork =>
             SeasonSolver.Solve(Guard.NotNull(answers)).TryGet(out var season) ? Planning.SeasonWork.Of(answers, season) : [];
     }

@@ -5,44 +5,21 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>Joins what the rooms answered to a season.</summary>
+/// <summary>Joins what the rooms answered to a season: the one list of the work of a plan, with or without days.</summary>
 internal static class SeasonSolver
 {
+    /// <summary>Given for every plan that has any work; none needed where there is none.</summary>
     internal static Answer<SeasonCalendar> Solve(PlotAnswers answers)
     {
         var plan = answers.Plan;
         var dates = TimingSolver.Dates(plan);
-        if (!dates.TryGet(out var known) || plan.PlantingDate is not { } planting)
+        var passes = SeasonPasses.Of(answers);
+        var calendar = SeasonCalendar.Of(Request(answers, passes));
+        if (calendar.Value.Tasks.IsEmpty)
         {
-            return dates.State == AnswerState.Open
-                ? Answers.Open<SeasonCalendar>(() => dates.Questions)
-                : Answers.NotAsked<SeasonCalendar>();
+            return Answers.NoneNeeded<SeasonCalendar>();
         }
 
-        var lime = answers.Lime.Told;
-        var calendar = SeasonCalendar.Of(
-            new()
-            {
-                SowOn = planting,
-                IsStanding = GrownKinds.IsUpkeep(plan),
-                SowFrom = known.From,
-                SowTo = known.To,
-                Passes = Passes(answers),
-                Ground = Ground(plan.Method),
-                SampledOn = plan.ReportOrNone.SampledOn,
-                NeedsLime = lime.Rate.OrNull() is { } rate && rate.OfBasis > ApplicationRate.Zero,
-                LimeIsWorkedIn = LimePlacing.Of(plan) == LimePlacement.WorkedIn,
-                LimeOn = plan.LimeDate,
-                LaterDressings = Later(lime.Order.OrNull(), plan.LimeDate),
-                NeedsRetest = !lime.HoldBack.IsEmpty,
-                NeedsFertilizer = answers.Fertilizer.TryGetPart(out var fertilizer) && fertilizer.IsNeeded,
-                NitrogenDoses = answers.Need.TryGetPart(out var need) ? need.NitrogenDoses : [],
-                Weeds = plan.Season?.Weeds ?? Standing(plan.Plot),
-                SmotherStands = plan.Season?.Weeds is null,
-                KillingFrost = known.Kinds[0].EarlyFrost,
-                NextSampleOn = lime.Expected?.RetestOn,
-            }
-        );
         return Answers.Given(
             calendar.Value,
             () => Finding.InOrder([.. calendar.Findings, .. dates.Findings]),
@@ -50,39 +27,71 @@ internal static class SeasonSolver
         );
     }
 
-    internal static GroundWork Ground(PlantingMethod? method) =>
+    internal static GroundWork? Ground(PlantingMethod? method) =>
         method switch
         {
+            PlantingMethod.TilledAndPacked => GroundWork.Tilled,
             PlantingMethod.BroadcastThenRolled => GroundWork.RolledDown,
             PlantingMethod.BroadcastThenMown => GroundWork.MownDown,
             PlantingMethod.FrostSeeded => GroundWork.FrostSeeded,
             PlantingMethod.Drilled => GroundWork.Drilled,
-            _ => GroundWork.Tilled,
+            _ => null,
         };
+
+    private static SeasonRequest Request(PlotAnswers answers, ImmutableArray<SeasonPass> passes)
+    {
+        var plan = answers.Plan;
+        var lime = answers.Lime.Told;
+        bool isStanding = GrownKinds.IsUpkeep(plan);
+        var sown = isStanding ? null : Dates(plan, passes);
+        bool isFertilized = answers.Fertilizer.TryGetPart(out var fertilizer) && fertilizer.IsNeeded;
+        return new()
+        {
+            SowOn = plan.PlantingDate,
+            IsStanding = isStanding,
+            SowFrom = sown?.From,
+            SowTo = sown?.To,
+            Passes = passes,
+            Ground = Ground(plan.Method),
+            Cover = isStanding ? null : plan.Plot.Cover,
+            SampledOn = plan.ReportOrNone.SampledOn,
+            NeedsLime = lime.Rate.OrNull() is { } rate && rate.OfBasis > ApplicationRate.Zero,
+            LimeIsWorkedIn = LimePlacing.Of(plan) == LimePlacement.WorkedIn,
+            LimeOn = plan.LimeDate,
+            LaterDressings = Later(lime.Order.OrNull(), plan.LimeDate),
+            NeedsRetest = !SeasonChosen.Tested(answers).IsEmpty,
+            NeedsFertilizer = isFertilized && (fertilizer!.Purchase.OrNull() is null || !fertilizer.AtSowing.IsEmpty),
+            NitrogenDoses =
+                isFertilized && IsDressedLater(fertilizer!) && answers.Need.TryGetPart(out var need) ? need.NitrogenDoses : [],
+            Weeds = plan.Season?.Weeds ?? Standing(plan.Plot),
+            SmotherStands = plan.Season?.Weeds is null,
+            KillingFrost = Frost(plan),
+            NextSampleOn = lime.Expected?.RetestOn,
+            Chosen = SeasonChosen.Of(answers, fertilizer),
+        };
+    }
+
+    /// <summary>Nothing is bought yet, or a product is kept for the stand.</summary>
+    private static bool IsDressedLater(FertilizerAnswer fertilizer) =>
+        fertilizer.Purchase.OrNull() is null || !fertilizer.Later.IsEmpty;
+
+    /// <summary>The dates of what is sown; null while the day is not set, and where nothing is.</summary>
+    private static SowingDates? Dates(PlotPlan plan, ImmutableArray<SeasonPass> passes) =>
+        plan.PlantingDate is { } day && !passes.IsEmpty
+            ? SowingDates.Of([.. passes.SelectMany(p => p.Kinds)], day, plan.Plot.PlantingRegion)
+            : null;
+
+    /// <summary>An early freeze of the year of the plan.</summary>
+    private static DateOnly? Frost(PlotPlan plan) =>
+        plan.PlantingDate is { } day && TimingSolver.Frost(plan).OrNull() is { } frost && !GrownKinds.Of(plan).IsEmpty
+            ? KindDates.Of(GrownKinds.Of(plan)[0].Kind, day, null, frost).EarlyFrost
+            : null;
 
     /// <summary>A smother crop that stands on the plot is the way weeds are got rid of.</summary>
     private static WeedControl? Standing(Plot plot) =>
         plot is { Cover: GroundCover.SmotherCrop, CoverKind: { } smother }
             ? new() { Way = WeedWay.SmotherCrop, SmotherKind = smother }
             : null;
-
-    /// <summary>The passes as they are spread; all kinds in one where the seed is open.</summary>
-    private static ImmutableArray<SeasonPass> Passes(PlotAnswers answers)
-    {
-        if (!answers.Spreading.TryGet(out var spreading))
-        {
-            return [new() { Kinds = TimingSolver.Kinds(answers.Plan) }];
-        }
-
-        return
-        [
-            .. spreading.Passes.Select(p => new SeasonPass
-            {
-                Kinds = [.. p.Kinds.Select(k => k.Planned.Kind)],
-                IsCovered = p.Group.SownBeforeCovering,
-            }),
-        ];
-    }
 
     private static ImmutableArray<DateOnly> Later(LimeOrder? order, DateOnly? first) =>
         first is { } on && order is not null

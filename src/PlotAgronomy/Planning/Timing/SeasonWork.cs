@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Calendar;
-using PlotAgronomy.Fertilizers;
-using PlotAgronomy.Liming;
-using PlotAgronomy.Reference;
+using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -21,11 +19,15 @@ public sealed class SeasonWork
     /// <summary>Gets what is spread in it; none where nothing is, or nothing is known to be bought.</summary>
     public required ImmutableArray<SeasonMaterial> Materials { get; init; }
 
+    /// <summary>Gets how deep lime is worked in or seed laid, from and to; null where nothing is.</summary>
+    public required (Length Shallowest, Length Deepest)? Depth { get; init; }
+
     /// <summary>Gets the numbers of the tasks that must be done before.</summary>
     public required ImmutableArray<int> WaitsFor { get; init; }
 
     internal static ImmutableArray<SeasonWork> Of(PlotAnswers answers, SeasonCalendar calendar)
     {
+        var spread = new SeasonMaterials(answers, calendar);
         var number = calendar.Tasks.Select((t, i) => (t.Id, Number: i + 1)).ToDictionary(t => t.Id, t => t.Number);
         return
         [
@@ -33,36 +35,12 @@ public sealed class SeasonWork
             {
                 Number = number[task.Id],
                 Task = task,
-                Materials = [.. MaterialsOf(answers, task)],
+                Materials = [.. spread.Of(task)],
+                Depth = spread.DepthOf(task),
                 WaitsFor = [.. task.WaitsFor.Select(id => number[id]).Order()],
             }),
         ];
     }
-
-    private static IEnumerable<SeasonMaterial> MaterialsOf(PlotAnswers answers, SeasonTask task)
-    {
-        if (task.Pass is { } pass)
-        {
-            var kinds = answers.Spreading.OrNull()?.Passes.FirstOrDefault(p => p.Number == pass)?.Kinds ?? [];
-            return kinds.Select(k => new SeasonMaterial { Name = k.Planned.Kind.ShortName, Mass = k.Weight.ToMass() });
-        }
-
-        return task.Spreads switch
-        {
-            SeasonSpread.FirstLime => Lime(answers, d => d.MonthsAfterFirst == 0),
-            SeasonSpread.LaterLime => Lime(answers, d => d.MonthsAfterFirst > 0 && d.Number == task.Part),
-            SeasonSpread.Fertilizer => Bought(answers).Select(l => new SeasonMaterial { Name = l.Product.Name, Mass = l.Spread }),
-            _ => [],
-        };
-    }
-
-    private static IEnumerable<SeasonMaterial> Lime(PlotAnswers answers, Func<LimeDressing, bool> isWanted) =>
-        answers.Lime.Told is var lime && lime.Order.OrNull() is { } order
-            ? order.Dressings.Where(isWanted).Select(d => new SeasonMaterial { Name = lime.Offer!.Item.Name, Mass = d.Mass })
-            : [];
-
-    private static ImmutableArray<PurchaseLine> Bought(PlotAnswers answers) =>
-        answers.Fertilizer.TryGetPart(out var fertilizer) && fertilizer.Purchase.OrNull() is { } purchase ? purchase.Lines : [];
 
     /// <summary>The task.</summary>
     /// <returns>The text.</returns>

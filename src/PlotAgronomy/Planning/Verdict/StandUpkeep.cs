@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Blends;
-using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Planning;
@@ -8,12 +6,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>What is done for a stand of which nothing is sown this year.</summary>
 internal sealed class StandUpkeep
 {
-    private static readonly Table<(KindSelector Kinds, string Text)> Rows = new("Planning/Data/upkeep.csv", row =>
-    {
-        _ = row.Origin();
-        return (KindSelector.Read(row, "selects"), row.Text("text"));
-    });
-
     private readonly PlotPlan plan;
 
     private StandUpkeep(PlotPlan plan, CropKind kind)
@@ -36,9 +28,6 @@ internal sealed class StandUpkeep
     /// <summary>The published days for seed of its kind where the plot lies; none while the region is not known.</summary>
     internal ImmutableArray<string> SeedingDates =>
         [.. SowingSeason.Windows(plan, Kind).Where(w => w.Rule == PlantingRule.Window).Select(w => w.ToString()).Distinct()];
-
-    /// <summary>The work on such a stand, one sentence a step.</summary>
-    internal IEnumerable<string> Work => Rows.Rows.Where(r => r.Kinds.Selects(Kind)).Select(r => r.Text);
 
     /// <summary>Null where the plan sows something, or nothing is known to stand there.</summary>
     internal static StandUpkeep? Of(PlotPlan plan) => GrownKinds.IsUpkeep(plan) ? new(plan, plan.Plot.CoverKind!) : null;

@@ -9,12 +9,10 @@ internal static class QuestionsSection
     internal static SheetSection? Write(FieldPlan field)
     {
         var sheet = new SectionWriter("ask", "Ask before you buy", SheetPart.Front);
-        sheet.Remark(field.Asked.Select(q => (q.Question.WhomInWords, $"{q.Question.Text}{Stake(q)}")));
-        if (field.Weakest is { } weakest)
-        {
-            sheet.Remark([("measure", $"Worth measuring again: {weakest}.")]);
-        }
-
+        IEnumerable<(string, string)> weakest = field.Weakest is { } again
+            ? [("measure", $"Worth measuring again: {again}.")]
+            : [];
+        sheet.Remark([.. field.Asked.Select(q => (q.Question.WhomInWords, $"{q.Question.Text}{Stake(q)}")), .. weakest]);
         return sheet.CloseOrNone();
     }
 

@@ -22,7 +22,7 @@ internal static class SpreadSection
         {
             sheet.Say($"{SheetText.Capital(spreader.Name)}, {Amounts.Print(walks[0].Pass.Spacing, "ft", 1)} between the lines.");
             sheet.Table(
-                ["what", "on the scale", "hopper", "gate", "100 ft in", Course(walks) is { } one ? $"{one} use" : "a test run uses"],
+                ["what", "on the scale", "hopper", "gate", "100 ft", Course(walks) is { } one ? $"{one} use" : "a test run uses"],
                 walks.Select(walk => Row(sheet, walk, Course(walks) is not null))
             );
             foreach (var layout in walks.Select(w => w.Seed?.Laid.OrNull()).OfType<FieldPasses>().Take(1))
@@ -97,7 +97,7 @@ internal static class SpreadSection
         : $"{Amounts.Print(count, 0)} x {SheetText.Weight(one)}";
 
     private static string Gate(PlannedWalk walk) =>
-        walk.Pass.IsTooMany ? "it cannot"
+        walk.Pass.IsTooMany ? "cannot"
         : walk.Seed?.Run is { } run ? Amounts.Print(run.Gate, 2)
         : "find";
 
@@ -107,7 +107,7 @@ internal static class SpreadSection
             .Select(w => w.Seed)
             .OfType<SowingPass>()
             .Where(s => s.Run is not null && s.Kinds.Length > 1)
-            .Select(s => $"Gate {Amounts.Print(s.Run!.Gate, 2)} was measured with {SheetText.Name(s.Run.Kind)} alone.");
+            .Select(s => $"Gate {Amounts.Print(s.Run!.Gate, 2)} is from {SheetText.Name(s.Run.Kind)} alone.");
 
     private static SheetRow Drilled(SectionWriter sheet, SowingPass pass)
     {

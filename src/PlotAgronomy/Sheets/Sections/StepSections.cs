@@ -29,20 +29,21 @@ internal static class StepSections
     }
 
     private static string Days(SeasonWork work, DateOnly? sowing) =>
-        work.Task is { Earliest: { } from, Latest: { } to } ? $"{SheetText.Days(from, to, sowing)}: " : "";
+        work.Task is { Earliest: { } from, Latest: { } to } ? $"{SheetText.Days(from, to, sowing)}: "
+        : work.Task.When.Length > 0 ? $"{SheetText.Capital(work.Task.When)}: "
+        : "";
 
     private static string Words(FieldStep step)
     {
         string with = Materials(step);
         string said =
-            step.Work.Task.Pass is not null && with.Length > 0 ? $"Sow {with}." : $"{step.Work.Task.Title}{Sentence(with)}";
-        string decides = step.Decides.IsEmpty ? "" : $" It decides on {VerdictSection.Needs(step.Decides)}.";
+            step.Work is { Task.Pass: not null, Materials.IsEmpty: false }
+                ? $"{step.Work.Task.Title.Split(' ')[0]} {with}."
+                : $"{step.Work.Task.Title}{Sentence(with)}";
+        string wear = step.Work.Task.Wear is { } worn ? $" Wear {worn}." : "";
         string minded = string.Concat(step.Minded.Select(f => $" {SheetText.Sentence(f)}"));
-        string dose = step.Dose is { } nitrogen
-            ? $" {Amounts.Print(nitrogen.Low.PoundsPerAcre, 0)} to {Amounts.Print(nitrogen.High, "lb/ac", 0)} of N."
-            : "";
         string asked = string.Concat(step.Asked.Select(q => $" Ask first: {q.Text}"));
-        return $"{said}{dose}{decides}{minded}{asked}";
+        return $"{said}{wear}{minded}{asked}";
     }
 
     private static string Sentence(string words) => words.Length == 0 ? "" : $" {SheetText.Capital(words)}.";
@@ -50,7 +51,7 @@ internal static class StepSections
     private static string Materials(FieldStep step)
     {
         var said = step.Work.Materials.Select(m => Weight(step, m)).ToList();
-        if (step.Depth is var (shallowest, deepest))
+        if (step.Work.Depth is var (shallowest, deepest))
         {
             said.Add($"{SheetText.Inches(shallowest, deepest)} deep");
         }

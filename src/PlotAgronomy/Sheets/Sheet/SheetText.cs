@@ -47,14 +47,21 @@ internal static class SheetText
     /// <summary>From day to day in the words of a calendar on the wall; the year where it is not that of sowing.</summary>
     internal static string Days(DateOnly from, DateOnly to, DateOnly? sowing)
     {
+        if (from.Year != to.Year)
+        {
+            return $"{Day(from)}, {Year(from)} to {Day(to)}, {Year(to)}";
+        }
+
         string first = Day(from);
         string last =
             from == to ? ""
-            : from.Month == to.Month && from.Year == to.Year ? $" to {to.Day.ToString(CultureInfo.InvariantCulture)}"
+            : from.Month == to.Month ? $" to {to.Day.ToString(CultureInfo.InvariantCulture)}"
             : $" to {Day(to)}";
-        string year = to.Year == sowing?.Year ? "" : $", {to.Year.ToString(CultureInfo.InvariantCulture)}";
+        string year = to.Year == sowing?.Year ? "" : $", {Year(to)}";
         return $"{first}{last}{year}";
     }
+
+    private static string Year(DateOnly day) => day.Year.ToString(CultureInfo.InvariantCulture);
 
     private static string Day(DateOnly day) => day.ToString("MMM d", CultureInfo.InvariantCulture);
 

@@ -33,15 +33,14 @@ internal static class CalendarSheet
     {
         var sheet = new SectionWriter("season", "The season, by the day each task is due");
         sheet.Table(
-            ["no.", "from", "to", "task", "why", "after", "source"],
+            ["no.", "when", "task", "why", "after", "source"],
             work.Select(w => new SheetRow
             {
                 Cells =
                 [
                     Amounts.Print(w.Number, 0),
-                    TimingWords.DateOr(w.Task.Earliest, "ask"),
-                    TimingWords.DateOr(w.Task.Latest, "ask"),
-                    $"{w.Task.Title}{Materials(w)}",
+                    w.Task.When.Length == 0 ? "-" : w.Task.When,
+                    TimingWords.WithAmounts(w),
                     w.Task.Reason,
                     string.Join(", ", w.WaitsFor.Select(n => Amounts.Print(n, 0))),
                     $"{w.Task.Origin}, {SheetText.Standing(w.Task.Origin.Status)}",
@@ -51,11 +50,6 @@ internal static class CalendarSheet
         sheet.Say("The forecast goes before a date: sow just ahead of a real rain inside the window.");
         return sheet.Close();
     }
-
-    private static string Materials(SeasonWork work) =>
-        work.Materials.IsEmpty
-            ? ""
-            : $" {string.Join(", ", work.Materials.Select(m => $"{SheetText.Weight(m.Mass)} of {m.Name}"))}.";
 
     private static SheetSection Kinds(SowingDates dates)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Weather;
 
 namespace PlotAgronomy.Sheets;
@@ -33,6 +34,22 @@ internal static class TimingWords
         low == high ? Amounts.Print(low, 0) : $"{Amounts.Print(low, 0)} to {Amounts.Print(high, 0)}";
 
     internal static string Count(int? count, string unknown) => count is { } known ? Amounts.Print(known, 0) : unknown;
+
+    /// <summary>The task, what is spread in it, how deep it goes, and what is worn.</summary>
+    internal static string WithAmounts(SeasonWork work)
+    {
+        var said = work.Materials.Select(m => $"{SheetText.Weight(m.Mass)} of {m.Name}").ToList();
+        if (work.Depth is var (shallowest, deepest))
+        {
+            string from = Amounts.Print(shallowest, "in", 2);
+            string to = Amounts.Print(deepest, "in", 2);
+            said.Add(from == to ? $"{to} deep" : $"{from} to {to} deep");
+        }
+
+        string amounts = said.Count == 0 ? "" : $" {string.Join(", ", said)}.";
+        string wear = work.Task.Wear is { } worn ? $" Wear {worn}." : "";
+        return $"{work.Task.Title}{amounts}{wear}";
+    }
 
     internal static SheetSection Questions(ImmutableArray<OpenQuestion> questions)
     {
