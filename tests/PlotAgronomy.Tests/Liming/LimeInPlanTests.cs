@@ -197,7 +197,7 @@ public class LimeInPlanTests
             Assert.Equal(held, answers.Lime.Told.HoldBack.Select(k => k.Id));
             Assert.Equal(held.Length, answers.Findings.Count(f => f.Code == "lime-kind-hold-back"));
             Assert.Equal(held.Order(), answers.Verdict.Value.Held.Where(v => v.Decision == KindDecision.AfterTest).Select(v => v.Planned.Kind.Id).Order());
-            Assert.Contains("Hold back until a new test", Words(answers), StringComparison.Ordinal);
+            Assert.Contains("hold it back until a new test", Words(answers), StringComparison.Ordinal);
         }
 
         Assert.Contains("serves the next planting", Words((plan with { LimeDate = plan.PlantingDate!.Value.AddMonths(1) }).Solve()), StringComparison.Ordinal);

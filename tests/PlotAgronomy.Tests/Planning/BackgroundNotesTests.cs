@@ -60,7 +60,7 @@ public class BackgroundNotesTests
     {
         foreach (var answers in Answers)
         {
-            var said = FieldSheet.Of(answers).Sections.Where(s => !s.IsWorking).SelectMany(s => s.Blocks).OfType<SheetRemarks>().SelectMany(r => r.Remarks).Select(r => r.Text).ToList();
+            var said = FieldSheet.Of(answers).Sections.Where(s => s.Part != SheetPart.Work).SelectMany(s => s.Blocks).OfType<SheetRemarks>().SelectMany(r => r.Remarks).Select(r => r.Text).ToList();
             Assert.Equal(said.Distinct(), said);
         }
     }

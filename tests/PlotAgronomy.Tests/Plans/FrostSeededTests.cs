@@ -22,7 +22,7 @@ public class FrostSeededTests
     [Fact]
     public void The_steps_are_those_of_frost_seeding_with_light_for_the_seedlings()
     {
-        string steps = Plan.Section("order-of-work");
+        string steps = Plan.Work;
         Assert.Contains("frozen, snow-free ground", steps, StringComparison.Ordinal);
         Assert.Contains("only after green-up", steps, StringComparison.Ordinal);
         Assert.Contains("Mow or graze what stands above the seedlings", steps, StringComparison.Ordinal);

@@ -13,7 +13,7 @@ internal sealed class SolvedPlan
         Plan = plan;
         Answers = plan.Solve();
         Sheet = FieldSheet.Of(Answers);
-        Text = Words(Sheet.ToText());
+        Text = Words(Sheet.ToText(showWork: true));
     }
 
     internal PlotPlan Plan { get; }
@@ -49,14 +49,17 @@ internal sealed class SolvedPlan
 
     internal bool Has(string code) => Answers.Findings.Any(f => f.Code == code);
 
+    /// <summary>The steps before and after the seed in one line.</summary>
+    internal string Work => string.Join(' ', Sheet.Sections.Where(s => s.Id is "do" or "after").Select(s => Section(s.Id)));
+
     /// <summary>The blocks of one section in one line.</summary>
     internal string Section(string id)
     {
         int at = Sheet.Sections.ToList().FindIndex(s => s.Id == id);
         Assert.True(at >= 0, $"no section {id}");
-        string from = Sheet.ToText();
-        int start = from.IndexOf($"\n{Sheet.Sections[at].Heading}\n", StringComparison.Ordinal);
-        int end = at + 1 < Sheet.Sections.Length ? from.IndexOf($"\n{Sheet.Sections[at + 1].Heading}\n", start, StringComparison.Ordinal) : from.Length;
+        string from = Sheet.ToText(showWork: true);
+        int start = from.IndexOf($"\n{Sheet.Sections[at].Heading} \u2500", StringComparison.Ordinal) + 1;
+        int end = at + 1 < Sheet.Sections.Length ? from.IndexOf($"\n{Sheet.Sections[at + 1].Heading} \u2500", start, StringComparison.Ordinal) : from.Length;
         return Words(from[start..end]);
     }
 

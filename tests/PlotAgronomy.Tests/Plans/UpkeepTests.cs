@@ -44,10 +44,10 @@ public class UpkeepTests
     [Fact]
     public void Mowing_thickening_and_the_next_test_are_steps_with_dates_where_known()
     {
-        string steps = Plan.Section("order-of-work");
+        string steps = Plan.Work;
         Assert.Contains("Mow to 6 inches", steps, StringComparison.Ordinal);
         Assert.Contains("when less than 0.6 of a full stand is left", steps, StringComparison.Ordinal);
-        Assert.Contains("2028-03-25 to 2029-03-25: Sample again (4 in deep, 10 to 15 cores): same month, same depth.", steps, StringComparison.Ordinal);
+        Assert.Contains("Mar 25, 2028 to Mar 25, 2029: Sample again (4 in deep, 10 to 15 cores): same month, same depth.", steps, StringComparison.Ordinal);
     }
 
     [Fact]

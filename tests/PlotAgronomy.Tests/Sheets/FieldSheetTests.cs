@@ -30,8 +30,8 @@ public class FieldSheetTests
     [Theory, MemberData(nameof(Demos))]
     public void The_sections_stand_in_the_order_of_the_work(string demo) =>
         Assert.Equal(
-            ["May it be sown?", "Ask before you buy", "What the report says", "Lime", "Fertilizer to buy and spread", "Seed to weigh out", "Order of work", "Spreader passes", "Shopping list", "Findings, most serious first", "Notes on the working", "Sources"],
-            Sheet(demo).Sections.Select(s => s.Heading));
+            ["verdict", "ask", "buy", "do", "spread", "after", "watch", "write-down", "report", "lime", "fertilizer", "seed"],
+            Sheet(demo).Sections.Select(s => s.Id).Take(12));
 
     [Theory, MemberData(nameof(Demos))]
     public void Findings_stand_most_serious_first(string demo)

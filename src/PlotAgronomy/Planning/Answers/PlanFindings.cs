@@ -42,6 +42,7 @@ internal static class PlanFindings
             .. (spreading?.Passes ?? []).SelectMany(p =>
                 new IWorkedResult?[] { p.Walk, p.Laid.OrNull(), p.Measured, p.Setting.OrNull() }
             ),
+            .. PlannedWalks.Of(plan, lime, fertilizer, spreading).Select(w => w.Pass),
             .. soil.WithoutSection,
             .. lime.WithoutSection,
             .. fertilizer.WithoutSection,

@@ -7,9 +7,8 @@ namespace PlotAgronomy.Planning;
 /// <remarks>No warning is left behind: what has no place in this work is watched, however many there are.</remarks>
 internal sealed class FieldFindings
 {
-    private const int MostWatched = 5;
-
     private readonly ILookup<WorkPlace?, Finding> placed;
+    private readonly ImmutableArray<Finding> grave;
 
     /// <param name="all">Every finding of the plan.</param>
     /// <param name="told">Those that the verdict says.</param>
@@ -18,16 +17,39 @@ internal sealed class FieldFindings
     {
         placed = all.Except(told)
             .Where(f => f.Code != ReferenceCodes.FromMemory)
-            .ToLookup(f => FindingPlaces.Of(f) is { } place && places.Contains(place) ? place : (WorkPlace?)null);
-        var grave = Finding.InOrder(placed[null].Where(f => f.Severity > FindingSeverity.Note));
-        int warnings = grave.Count(f => f.Severity == FindingSeverity.Warning);
-        Watched = [.. grave.Take(Math.Max(MostWatched, warnings))];
-        Behind = Finding.InOrder(placed[null].Except(Watched));
+            .ToLookup(f => PlaceOf(f, places));
+        grave = Joined(placed[null].Where(f => f.Severity > FindingSeverity.Note));
     }
 
-    internal ImmutableArray<Finding> Watched { get; }
+    /// <summary>What is watched at the least, so much room there is: every warning, and cautions up to a few.</summary>
+    internal int LeastWatched => Math.Max(Warnings, Math.Min(grave.Length, Limit("least-watched")));
 
-    internal ImmutableArray<Finding> Behind { get; }
+    private int Warnings => grave.Count(f => f.Severity == FindingSeverity.Warning);
 
-    internal ImmutableArray<Finding> At(WorkPlace place) => Finding.InOrder(placed[place]);
+    /// <param name="room">Lines that are left for it.</param>
+    internal ImmutableArray<Finding> Watched(int room) =>
+        [.. grave.Take(Math.Max(Warnings, Math.Min(room, Limit("most-watched"))))];
+
+    /// <param name="watched">What is watched.</param>
+    internal ImmutableArray<Finding> Behind(ImmutableArray<Finding> watched) =>
+        
+        [
+            .. grave.Except(watched),
+            .. At(WorkPlace.Behind),
+            .. Joined(placed[null].Where(f => f.Severity == FindingSeverity.Note)),
+        ];
+
+    private static WorkPlace? PlaceOf(Finding finding, ImmutableArray<WorkPlace> places) =>
+        FindingPlaces.Of(finding) switch
+        {
+            WorkPlace.Behind when finding.Severity != FindingSeverity.Warning => WorkPlace.Behind,
+            { } place when places.Contains(place) => place,
+            _ => null,
+        };
+
+    internal ImmutableArray<Finding> At(WorkPlace place) => Joined(placed[place]);
+
+    internal static int Limit(string id) => (int)PlanningConstants.All[id];
+
+    private static ImmutableArray<Finding> Joined(IEnumerable<Finding> findings) => AlikeFindings.Joined(Finding.InOrder(findings));
 }

@@ -1,22 +1,29 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Calendar;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>The work as it is carried to the field: dated steps with their cautions, walks with the spreader, what to watch, what
-/// to write down.</summary>
+/// <summary>The work as it is carried to the field: dated steps with their cautions, walks with the spreader, what to ask and to
+/// watch, what to write down.</summary>
 [JsonConverter(typeof(NotForJson))]
 public sealed class FieldPlan
 {
     private readonly FieldFindings findings;
+    private readonly FieldQuestions questions;
+    private readonly PlotAnswers answers;
 
     private FieldPlan(PlotAnswers answers)
     {
-        Walks = PlannedWalks.Of(answers);
+        this.answers = answers;
+        Walks = PlannedWalks.Of(answers.Plan, answers.Lime.Told, answers.Fertilizer.Told, answers.Spreading.OrNull());
         Blanks = RecordBlanks.Of(answers, Walks);
         var work = answers.SeasonWork;
-        findings = new(answers.Findings, answers.Verdict.TryGetPart(out var verdict) ? verdict.Said : [], [.. PlacesIn(work)]);
-        Steps = [.. work.Select(w => StepOf(w, work, answers.Plan.PlantingDate))];
+        findings = new(answers.Findings.Except(answers.Background), Verdict is null ? [] : Verdict.Said, [.. PlacesIn(work)]);
+        int lines = FieldFindings.Limit("most-asked-and-watched");
+        questions = new(answers.Stakes, lines - findings.LeastWatched);
+        Watched = findings.Watched(lines - questions.Lines);
+        Steps = [.. work.Where(w => !IsWritingDown(w.Task)).Select(w => StepOf(w, work))];
     }
 
     /// <summary>Gets the tasks in the order of their days.</summary>
@@ -28,33 +35,64 @@ public sealed class FieldPlan
     /// <summary>Gets what is to be written down, numbered.</summary>
     public ImmutableArray<RecordBlank> Blanks { get; }
 
+    /// <summary>Gets what is asked before buying, most at stake first.</summary>
+    public ImmutableArray<QuestionStake> Asked => questions.Asked;
+
+    /// <summary>Gets the questions for which there is no room among those with most at stake.</summary>
+    public ImmutableArray<QuestionStake> AskedLater => questions.Behind;
+
+    /// <summary>Gets the measured number that is worth measuring again; null where nothing rests on any.</summary>
+    public MeasuredStake? Weakest => questions.Weakest;
+
     /// <summary>Gets what is to be minded when buying.</summary>
     public ImmutableArray<Finding> Buying => findings.At(WorkPlace.Buying);
 
     /// <summary>Gets what is to be minded when the spreader is set.</summary>
     public ImmutableArray<Finding> Spreader => findings.At(WorkPlace.Spreader);
 
+    /// <summary>Gets what is to be minded when the stand is grazed, cut or hunted over.</summary>
+    public ImmutableArray<Finding> Afterwards => findings.At(WorkPlace.Afterwards);
+
     /// <summary>Gets what to watch, most serious first: every warning without a place in the work, and cautions up to five in
     /// all.</summary>
-    public ImmutableArray<Finding> Watched => findings.Watched;
+    public ImmutableArray<Finding> Watched { get; }
 
     /// <summary>Gets the cautions and notes that change nothing in the work.</summary>
-    public ImmutableArray<Finding> Behind => findings.Behind;
+    public ImmutableArray<Finding> Behind => findings.Behind(Watched);
 
     internal static FieldPlan Of(PlotAnswers answers) => new(answers);
 
-    private FieldStep StepOf(SeasonWork work, ImmutableArray<SeasonWork> all, DateOnly? sowing) =>
-        new()
+    /// <summary>None where nothing is sown and nothing is known to stand there.</summary>
+    private PlotVerdict? Verdict => answers.Verdict.TryGetPart(out var verdict) ? verdict : null;
+
+    /// <summary>What is minded and asked at a place stands at its first step.</summary>
+    private FieldStep StepOf(SeasonWork work, ImmutableArray<SeasonWork> all)
+    {
+        WorkPlace? here = PlaceOf(work.Task) is { } place && all.First(w => PlaceOf(w.Task) == place) == work ? place : null;
+        return new()
         {
             Work = work,
-            IsAfterSowing = work.Task.Earliest > sowing,
-            Minded =
-                PlaceOf(work.Task) is { } place && all.First(w => PlaceOf(w.Task) == place) == work ? findings.At(place) : [],
+            IsAfterSowing = work.Task.IsAfterSowing || work.Task.Earliest > answers.Plan.PlantingDate,
+            Minded = here is { } at ? findings.At(at) : [],
+            Asked = here is { } there ? questions.At(there) : [],
+            Walks = [.. Walks.Where(w => IsOf(w, work))],
         };
+    }
+
+    /// <summary>The numbered blanks are what is written down.</summary>
+    private static bool IsWritingDown(SeasonTask task) => task.Id.StartsWith("write-down", StringComparison.Ordinal);
+
+    /// <summary>Whether all that is walked with is spread in this task.</summary>
+    private static bool IsOf(PlannedWalk walk, SeasonWork work) =>
+        walk.Seed is { } seed
+            ? seed.Number == work.Task.Pass
+            : work.Materials.Any(m =>
+                m.Name == walk.What && Tolerance.AreEqual(m.Mass.Pounds, walk.Pass.Load.Pounds)
+            );
 
     /// <summary>What is bought and how the spreader is set have their own parts of a sheet.</summary>
     private static IEnumerable<WorkPlace> PlacesIn(ImmutableArray<SeasonWork> work) =>
-        [WorkPlace.Buying, WorkPlace.Spreader, .. work.Select(w => PlaceOf(w.Task)).OfType<WorkPlace>().Distinct()];
+        [WorkPlace.Buying, WorkPlace.Spreader, WorkPlace.Afterwards, .. work.Select(w => PlaceOf(w.Task)).OfType<WorkPlace>().Distinct()];
 
     private static WorkPlace? PlaceOf(SeasonTask task) =>
         task.Spreads switch
@@ -62,7 +100,7 @@ public sealed class FieldPlan
             SeasonSpread.FirstLime => WorkPlace.Lime,
             SeasonSpread.Fertilizer => WorkPlace.Fertilizer,
             _ when task.Pass is not null => WorkPlace.Sowing,
-            _ when task.IsInspection => WorkPlace.Afterwards,
+            _ when task.Id == "inoculate" => WorkPlace.Inoculating,
             _ => null,
         };
 

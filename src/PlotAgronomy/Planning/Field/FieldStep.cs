@@ -17,6 +17,12 @@ public sealed class FieldStep
     /// <summary>Gets the warnings and cautions that stand at this step, most serious first.</summary>
     public required ImmutableArray<Finding> Minded { get; init; }
 
+    /// <summary>Gets what must be known before it is done.</summary>
+    public required ImmutableArray<OpenQuestion> Asked { get; init; }
+
+    /// <summary>Gets the walks with the spreader in it.</summary>
+    public required ImmutableArray<PlannedWalk> Walks { get; init; }
+
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => Work.Task.ToString();

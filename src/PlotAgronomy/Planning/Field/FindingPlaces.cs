@@ -10,12 +10,18 @@ internal static class FindingPlaces
 
     /// <summary>The place of a finding; null where it stands at none.</summary>
     internal static WorkPlace? Of(Finding finding) =>
-        Rows.Rows.Where(r => r.IsOf(finding.Code)).MaxBy(r => r.Code.Length) is { } row && finding.Severity >= row.Least
-            ? row.Place
-            : null;
+        RowOf(finding.Code) is { } row && finding.Severity >= row.Least ? row.Place : null;
+
+    /// <summary>The place of a question that is asked where the work is done, not before; null for any other.</summary>
+    internal static WorkPlace? Of(OpenQuestion question) =>
+        RowOf(question.Code) is { } row && row.Code == question.Code ? row.Place : null;
+
+    private static Row? RowOf(string code) => Rows.Rows.Where(r => r.IsOf(code)).MaxBy(r => r.Code.Length);
 
     private sealed class Row(CsvRow row)
     {
+        internal Origin Origin { get; } = row.Origin();
+
         internal string Code { get; } = row.Text("code");
 
         internal WorkPlace Place { get; } = row.Choice<WorkPlace>("place");

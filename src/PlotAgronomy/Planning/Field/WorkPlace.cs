@@ -12,6 +12,9 @@ public enum WorkPlace
     /// <summary>Where fertilizer is spread.</summary>
     Fertilizer,
 
+    /// <summary>Where legumes are inoculated.</summary>
+    Inoculating,
+
     /// <summary>Where seed is sown.</summary>
     Sowing,
 
@@ -20,4 +23,7 @@ public enum WorkPlace
 
     /// <summary>What comes after.</summary>
     Afterwards,
+
+    /// <summary>Nowhere: it changes nothing in the work. A warning is never left there.</summary>
+    Behind,
 }

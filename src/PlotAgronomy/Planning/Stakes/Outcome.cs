@@ -21,6 +21,7 @@ internal sealed class Outcome
         Plan = answers.Plan;
         var order = answers.Lime.Told.Order;
         var bought = order.OrNull();
+        IsLimeOpen = order.State == AnswerState.Open || (bought is null && answers.Lime.Told.Rate.OrNull() is { IsNone: false });
         LimePackages = order.State == AnswerState.NoneNeeded ? 0 : bought?.Bags;
         LimePounds = bought?.Product.Pounds ?? 0;
         LimeCost = bought?.Cost ?? 0;
@@ -34,6 +35,9 @@ internal sealed class Outcome
     }
 
     internal PlotPlan Plan { get; }
+
+    /// <summary>Whether lime is needed that cannot be ordered.</summary>
+    internal bool IsLimeOpen { get; }
 
     /// <summary>None where no lime is needed; null where none is ordered, or not in packages.</summary>
     internal int? LimePackages { get; }

@@ -90,11 +90,18 @@ internal sealed class OutcomeSpan
                 return Limes() is { Count: > 1 } rates ? Span(rates, "ton/ac of lime") : null;
             }
 
-            return outcomes.All(o => o.LimePackages is not null)
-                ? Span(outcomes.Select(o => (double)o.LimePackages!.Value), "bags of lime", 0)
-                : Span(outcomes.Select(o => o.LimePounds / PoundsPerTon), "ton of lime");
+            var known = outcomes.Where(o => !o.IsLimeOpen).ToList();
+            string? bought =
+                known.Count == 0 ? null
+                : known.All(o => o.LimePackages is not null)
+                    ? Span(known.Select(o => (double)o.LimePackages!.Value), "bags of lime", 0)
+                : Span(known.Select(o => o.LimePounds / PoundsPerTon), "ton of lime");
+            return known.Count == outcomes.Length ? bought : $"{bought ?? "the lime"} ({Unordered(outcomes.Length - known.Count)})";
         }
     }
+
+    private string Unordered(int count) =>
+        $"{Amounts.Print(count, 0)} of {Amounts.Print(outcomes.Length, 0)} answers cannot be ordered from what is on offer";
 
     private IEnumerable<string?> Needs =>
         Outcome.Bought.Select(nutrient =>

@@ -18,7 +18,7 @@ internal static class FertilizerSection
         var plan = answers.Plan;
         var need = answers.Need.Told;
         var fertilizer = answers.Fertilizer.Told;
-        var sheet = new SectionWriter("fertilizer", "Fertilizer to buy and spread");
+        var sheet = new SectionWriter("fertilizer", "Fertilizer: need and what is brought", SheetPart.Back);
         sheet.RestsOn(need);
         sheet.Table(
             ["nutrient", "need, lb/ac", "not above, lb/ac", "brought, lb/ac"],
@@ -36,10 +36,6 @@ internal static class FertilizerSection
                     need.ShowWork(b.Target.Nutrient)
                 )
             )
-        );
-        sheet.Remark(
-            need.Targets.GroupBy(t => t.Reason)
-                .Select(alike => (string.Join(", ", alike.Select(t => SheetText.Symbol(t.Nutrient))), alike.Key))
         );
         foreach (var (_, cure) in need.NotKnown)
         {
@@ -68,6 +64,31 @@ internal static class FertilizerSection
                     ? $"The products on offer cannot meet every need: {conflict}. This is the set that misses least."
                     : "The products on offer cannot meet every need. This is the set that misses least."
             );
+        }
+
+        return sheet.Close();
+    }
+
+    /// <summary>Why so much of each, what each product brings, and what else was on the shelf.</summary>
+    internal static SheetSection? WriteWorking(PlotAnswers answers)
+    {
+        if (answers.Need.State == AnswerState.NotAsked)
+        {
+            return null;
+        }
+
+        var plan = answers.Plan;
+        var need = answers.Need.Told;
+        var fertilizer = answers.Fertilizer.Told;
+        var sheet = new SectionWriter("products", "Why so much, and the products", SheetPart.Work);
+        sheet.RestsOn(need);
+        sheet.Remark(
+            need.Targets.GroupBy(t => t.Reason)
+                .Select(alike => (string.Join(", ", alike.Select(t => SheetText.Symbol(t.Nutrient))), alike.Key))
+        );
+        if (!fertilizer.Purchase.TryGet(out var purchase))
+        {
+            return sheet.CloseOrNone();
         }
 
         sheet.Table(

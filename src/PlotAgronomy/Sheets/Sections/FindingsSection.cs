@@ -1,3 +1,4 @@
+using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
@@ -22,12 +23,37 @@ internal static class FindingsSection
         return sheet.Close();
     }
 
+    /// <summary>What changes nothing in the work: cautions, and what is unchecked.</summary>
+    internal static SheetSection? WriteBehind(PlotAnswers answers, FieldPlan field)
+    {
+        var back = new SectionWriter("findings", "Also noted", SheetPart.Back);
+        back.Remark(field.Behind.Where(f => f.Severity != FindingSeverity.Note).Select(InWords));
+        string[] remembered =
+        [
+            .. answers.Findings.Where(f => f.Code == ReferenceCodes.FromMemory).Select(f => f.Values[0].Text).Distinct(),
+        ];
+        if (remembered.Length > 0)
+        {
+            back.Remark([("memory", $"Not yet checked in print: {string.Join("; ", remembered)}. [{ReferenceCodes.FromMemory}]")]);
+        }
+
+        return back.CloseOrNone();
+    }
+
+    /// <summary>Notes without a place in the work.</summary>
+    internal static SheetSection? WriteNotes(FieldPlan field)
+    {
+        var sheet = new SectionWriter("notes", "Notes", SheetPart.Work);
+        sheet.Remark(field.Behind.Where(f => f.Severity == FindingSeverity.Note).Select(InWords));
+        return sheet.CloseOrNone();
+    }
+
     /// <summary>What cannot change what is done; printed with the working.</summary>
     internal static SheetSection WriteBackground(IReadOnlyList<Finding> findings)
     {
-        var sheet = new SectionWriter("background", "Notes on the working");
+        var sheet = new SectionWriter("background", "Notes on the working", SheetPart.Work);
         sheet.Remark(findings.Select(InWords));
-        return sheet.Close(isWorking: true);
+        return sheet.Close();
     }
 
     private static (string Word, string Text) InWords(Finding finding) =>

@@ -7,10 +7,11 @@ internal static class HeldSeed
 {
     internal static void SayKept(SectionWriter sheet, PlotAnswers answers)
     {
-        foreach (var held in answers.Verdict.Told.Held)
-        {
-            sheet.Say($"Not weighed out now: {Lot(held)}; what you have of it stays in the bag{Then(held)}.");
-        }
+        sheet.Remark(
+            answers.Verdict.Told.Held.Select(held =>
+                ("not now", $"{Lot(held)}: what you have of it stays in the bag{Then(held)}.")
+            )
+        );
     }
 
     internal static void SayNotBought(SectionWriter sheet, PlotAnswers answers)

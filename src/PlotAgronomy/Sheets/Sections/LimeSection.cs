@@ -17,7 +17,7 @@ internal static class LimeSection
 
         var lime = answers.Lime.Told;
         var plan = answers.Plan;
-        var sheet = new SectionWriter("lime", "Lime");
+        var sheet = new SectionWriter("lime", "Lime", SheetPart.Back);
         if (lime.Printed is { Silent: not LimeLabels.None } && answers.LimeMethod.By != ChosenBy.Plan)
         {
             if (lime.Target is { Ph: { } asked, SetBy: { } kind })
@@ -74,10 +74,6 @@ internal static class LimeSection
             {
                 sheet.Step(order.Dressings.Select(d => $"{Day(d)}: {SheetText.Weight(d.Mass)} ({SheetText.Rate(d.Rate)})"));
             }
-            else if (order.Dressings is [{ On: { } on }])
-            {
-                sheet.Say($"Spread it on {SheetText.Date(on)}, in one dressing.");
-            }
         }
         else if (lime.Rate.State == AnswerState.Given)
         {
@@ -90,8 +86,7 @@ internal static class LimeSection
 
         LimeCasesSection.Orders(sheet, answers);
         Outlook(sheet, answers);
-        HeldBack(sheet, answers);
-        return sheet.Close();
+        return sheet.CloseOrNone();
     }
 
     private static void Printed(SectionWriter sheet, LimeAnswer lime)
@@ -182,24 +177,6 @@ internal static class LimeSection
             ),
             outlook
         );
-        string first = outlook.TestBeforeSowingOn is { } day ? $"Test before sowing, about {SheetText.Date(day)}. " : "";
-        sheet.Say($"{first}Test again about {SheetText.Date(outlook.RetestOn)}.");
-    }
-
-    /// <summary>Said beside the forecast, so that nobody goes by it alone.</summary>
-    private static void HeldBack(SectionWriter sheet, PlotAnswers answers)
-    {
-        if (answers.Plan is { Soil.WaterPh: null } or { Kinds.IsEmpty: true })
-        {
-            return;
-        }
-
-        var held = answers.Lime.Told.HoldBack;
-        sheet.Say(
-            held.IsEmpty
-                ? "Today's pH meets the lower limit of every kind with a known one."
-                : $"Hold back until a new test shows the pH they need, whatever is expected: {Names(held)}; see the verdict."
-        );
     }
 
     /// <summary>Whole bags, or tons where it is sold in bulk.</summary>
@@ -217,8 +194,6 @@ internal static class LimeSection
         Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to
             ? from
             : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";
-
-    private static string Names(IEnumerable<CropKind> kinds) => string.Join(", ", kinds.Select(SheetText.Name));
 
     private static string Rounded(LimeNeed need)
     {

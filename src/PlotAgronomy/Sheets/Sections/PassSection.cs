@@ -10,7 +10,7 @@ internal static class PassSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var sheet = new SectionWriter("passes", "Spreader passes");
+        var sheet = new SectionWriter("passes", "Spreader passes", SheetPart.Work);
         bool isDrilled = plan.Method == PlantingMethod.Drilled;
         if (plan.Spreader is not { } spreader)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 
 namespace PlotAgronomy;
@@ -18,49 +19,53 @@ public static class PlanSheet
             ArgumentNullException.ThrowIfNull(answers);
             bool isSown = answers.Seed.State != AnswerState.NoneNeeded;
             bool isJudged = answers.Verdict.State != AnswerState.NoneNeeded;
-            ImmutableArray<SheetSection> work =
+            var field = answers.Field;
+            ImmutableArray<SheetSection> told =
             [
                 .. new SheetSection?[]
                 {
                     isJudged ? VerdictSection.Write(answers) : null,
-                    QuestionsSection.Write(answers),
+                    QuestionsSection.Write(field),
+                    BuySection.Write(answers, field),
+                    StepSections.Before(answers, field),
+                    SpreadSection.Write(answers, field),
+                    StepSections.After(answers, field),
+                    WatchSection.Write(field),
+                    WriteDownSection.Write(field),
                     SamplingSection.Write(answers),
                     ReportSection.Write(answers),
                     LimeSection.Write(answers),
                     FertilizerSection.Write(answers),
                     isSown || !answers.Plan.Kinds.IsEmpty ? SeedSection.Write(answers) : null,
-                    WorkOrderSection.Write(answers),
+                    QuestionsSection.WriteLater(field),
+                    FindingsSection.WriteBehind(answers, field),
+                    VerdictSection.WriteSubstitutes(answers),
+                    QuestionsSection.WritePlausible(field),
+                    FertilizerSection.WriteWorking(answers),
+                    SeedSection.WriteWorking(answers),
                     isSown ? PassSection.Write(answers) : null,
-                    ShoppingSection.Write(answers),
+                    FindingsSection.WriteNotes(field),
                 }.OfType<SheetSection>(),
             ];
+            var sources = SheetEnding.SourcesOf(told, answers.Findings, []);
             string what = isJudged && answers.Verdict.Told.Upkeep is not null ? "upkeep" : "planting";
             string when = answers.Plan.PlantingDate is { } day ? $"{what} of {SheetText.Date(day)}" : $"{what} day not set";
-            var toSay = answers.ToSay;
-            return SheetEnding.Close(
-                $"{answers.Plan.Plot.Name}: {when}",
-                work,
-                answers.Findings,
-                [.. toSay.Where(SaidIn(work)), .. isJudged ? answers.Verdict.Told.Said : []],
-                toSay: toSay,
-                background: answers.Background
-            );
+            return new FieldSheet
+            {
+                Title = $"{answers.Plan.Plot.Name}: {when}",
+                Sections =
+                [
+                    .. told.Where(s => s.Part != SheetPart.Work),
+                    SourcesSection.WriteShort(sources),
+                    .. told.Where(s => s.Part == SheetPart.Work),
+                    .. answers.Background.IsEmpty
+                        ? Enumerable.Empty<SheetSection>()
+                        : [FindingsSection.WriteBackground(answers.Background)],
+                    SourcesSection.Write(sources, SheetPart.Work),
+                ],
+                Findings = answers.Findings,
+                Sources = sources,
+            };
         }
     }
-
-    /// <summary>Whether a section says it in its place already.</summary>
-    private static Func<Finding, bool> SaidIn(ImmutableArray<SheetSection> work)
-    {
-        string said = string.Join('\n', work.SelectMany(s => s.Blocks).SelectMany(Sentences));
-        return finding => said.Contains(finding.Text, StringComparison.Ordinal);
-    }
-
-    private static IEnumerable<string> Sentences(SheetBlock block) =>
-        block switch
-        {
-            SheetSentence sentence => [sentence.Text],
-            SheetSteps steps => steps.Steps,
-            SheetRemarks remarks => remarks.Remarks.Select(r => r.Text),
-            _ => [],
-        };
 }

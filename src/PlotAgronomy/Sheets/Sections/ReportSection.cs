@@ -11,9 +11,9 @@ internal static class ReportSection
         var plan = answers.Plan;
         var report = plan.ReportOrNone;
         bool isRead = report.PrintsReadings;
-        var sheet = new SectionWriter("report", isRead ? "What the report says" : "What is known of the plot");
+        var sheet = new SectionWriter("report", isRead ? "What the report says" : "What is known of the plot", SheetPart.Back);
         sheet.Say(
-            isRead ? SheetText.Origin(report)
+            isRead ? $"{SheetText.Origin(report)} {SheetText.Acidity(report)}"
             : plan.Printed is not null ? "The readings of the report are not in the plan; what it recommends is used."
             : "There is no soil report."
         );
@@ -26,11 +26,6 @@ internal static class ReportSection
             ),
             plan.Plot.Measured
         );
-        if (isRead)
-        {
-            sheet.Say(SheetText.Acidity(report));
-        }
-
         if (plan.HomePh is { } own)
         {
             sheet.Say(
@@ -44,7 +39,7 @@ internal static class ReportSection
         if (choice.Chosen is { } system)
         {
             string why = choice.By == ChosenBy.Plan ? "" : $", {choice.Reason}";
-            sheet.Say($"Rated by {system.Name} ({system.Institution.FullName}, {system.Edition}){why}.");
+            sheet.Remark([("rated", $"By {system.Name} ({system.Institution.FullName}, {system.Edition}){why}.")]);
         }
         var need = answers.Need.Told;
         sheet.RestsOn(need);
@@ -54,17 +49,20 @@ internal static class ReportSection
             sheet.Figure(code, rating.Reading.ToString(), rating.Verdict, rating.Line);
         }
 
-        foreach (var row in choice.Chosen is null ? [] : need.RowsRead)
+        if (choice.Chosen is not null)
         {
-            string kinds = string.Join("; ", row.Kinds.Select(SheetText.Name));
-            sheet.Say(
-                row.Row is not { } taken ? $"Without a row in this system: {kinds}."
-                : row.IsForFoodPlots ? $"Read from the wildlife plot row ({CropRows.WordsFor(taken)}): {kinds}."
-                : row.IsTheirOwn ? $"Read from the row for {CropRows.WordsFor(taken)}: {kinds}."
-                : $"Taken as {CropRows.WordsFor(taken)}, the nearest row: {kinds}."
-            );
+            sheet.Remark(need.RowsRead.Select(row => ("row", Read(row))));
         }
 
         return sheet.Close();
+    }
+
+    private static string Read(RowRead row)
+    {
+        string kinds = string.Join("; ", row.Kinds.Select(SheetText.Name));
+        return row.Row is not { } taken ? $"Without a row in this system: {kinds}."
+            : row.IsForFoodPlots ? $"Read from the wildlife plot row ({CropRows.WordsFor(taken)}): {kinds}."
+            : row.IsTheirOwn ? $"Read from the row for {CropRows.WordsFor(taken)}: {kinds}."
+            : $"Taken as {CropRows.WordsFor(taken)}, the nearest row: {kinds}.";
     }
 }

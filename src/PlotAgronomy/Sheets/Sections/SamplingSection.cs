@@ -11,7 +11,7 @@ internal static class SamplingSection
             return null;
         }
 
-        var sheet = new SectionWriter("sampling", "Sampling card");
+        var sheet = new SectionWriter("sampling", "Sampling card", SheetPart.Back);
         sheet.Remark(card.Lines);
         return sheet.Close();
     }

@@ -11,7 +11,7 @@ internal static class SeedSection
     internal static SheetSection Write(PlotAnswers answers)
     {
         var plan = answers.Plan;
-        var sheet = new SectionWriter("seed", "Seed to weigh out");
+        var sheet = new SectionWriter("seed", "Seed to weigh out", SheetPart.Back);
         if (answers.Seed.State == AnswerState.NoneNeeded)
         {
             sheet.Say("No seed is weighed out now, see the verdict.");
@@ -26,12 +26,12 @@ internal static class SeedSection
         }
 
         sheet.Say(
-            $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.Words[seed.SownBy]}. Weigh each kind by "
-                + "itself; rates are bulk seed as it lies in the bag, raised for what is not living seed."
+            $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.Words[seed.SownBy]}. Bulk is seed as it lies in the "
+                + "bag, raised for what is not living; shares are of a full stand."
         );
         sheet.RestsOn(seed.Blend);
         sheet.Table(
-            ["kind", "lot", "share of a full stand", "live seed, lb/ac", "bulk, lb/ac", "weigh out", "live seeds/ft2"],
+            ["kind", "share", "live, lb/ac", "bulk, lb/ac", "weigh out", "seeds/ft2"],
             seed.Kinds.Select(sown =>
                 sheet.Row(
                     FigureCode.Of("seed", sown.Planned.Kind.Id, "weight"),
@@ -39,7 +39,6 @@ internal static class SeedSection
                     new(SheetText.Weight(sown.Weight), SheetAmount.Weight(sown.Weight)),
                     [
                         SheetText.Name(sown.Planned.Kind),
-                        sown.Planned.Offer.Item.Label,
                         Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 2),
                         Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2),
                         Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2),
@@ -51,6 +50,29 @@ internal static class SeedSection
                 )
             )
         );
+        foreach (var sown in seed.KindsWithBothRates)
+        {
+            sheet.Say(
+                $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant!.Value)} lb/ac bulk counts hard or "
+                    + $"dormant seed as living, {Rate(sown.Bulk.CountingGerminationOnly!.Value)} lb/ac counts only what "
+                    + "germinated."
+            );
+        }
+
+        HeldSeed.SayKept(sheet, answers);
+        return sheet.Close();
+    }
+
+    /// <summary>All kinds together.</summary>
+    internal static SheetSection? WriteWorking(PlotAnswers answers)
+    {
+        if (!answers.Seed.TryGet(out var seed))
+        {
+            return null;
+        }
+
+        var sheet = new SectionWriter("seed-in-all", "Seed in all", SheetPart.Work);
+        sheet.RestsOn(seed.Blend);
         var total = seed.Blend.StandTotal;
         sheet.Figure(
             "seed.all.share",
@@ -71,16 +93,6 @@ internal static class SeedSection
         );
         var all = seed.Batch.Total;
         sheet.Figure("seed.all.weight", "seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), seed.Blend);
-        foreach (var sown in seed.KindsWithBothRates)
-        {
-            sheet.Say(
-                $"{SheetText.Name(sown.Planned.Kind)}: {Rate(sown.Bulk.CountingHardAndDormant!.Value)} lb/ac bulk counts hard or "
-                    + $"dormant seed as living, {Rate(sown.Bulk.CountingGerminationOnly!.Value)} lb/ac counts only what "
-                    + "germinated."
-            );
-        }
-
-        HeldSeed.SayKept(sheet, answers);
         return sheet.Close();
     }
 

@@ -40,7 +40,7 @@ internal static class SheetEnding
         };
     }
 
-    private static ImmutableArray<Source> SourcesOf(
+    internal static ImmutableArray<Source> SourcesOf(
         ImmutableArray<SheetSection> sections,
         ImmutableArray<Finding> findings,
         IEnumerable<Source> more

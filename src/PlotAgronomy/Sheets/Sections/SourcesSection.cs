@@ -3,10 +3,22 @@ namespace PlotAgronomy.Sheets;
 /// <summary>The publications behind the sheet.</summary>
 internal static class SourcesSection
 {
-    internal static SheetSection Write(IReadOnlyList<Source> sources)
+    internal static SheetSection Write(IReadOnlyList<Source> sources, SheetPart part = SheetPart.Body)
     {
-        var sheet = new SectionWriter("sources", "Sources");
+        var sheet = new SectionWriter("sources", part == SheetPart.Work ? "Sources in full" : "Sources", part);
         sheet.Remark(sources.Select(s => (s.Id, $"{s.Citation}{Superseded(s)}")));
+        return sheet.Close();
+    }
+
+    /// <summary>Whose publications they are; which of them is behind a figure tells its explanation.</summary>
+    internal static SheetSection WriteShort(IReadOnlyList<Source> sources)
+    {
+        var sheet = new SectionWriter("publishers", "Sources", SheetPart.Back);
+        int publishers = sources.Select(s => s.Publisher).Distinct().Count();
+        sheet.Say(
+            $"{Amounts.Print(sources.Count, 0)} sources of {Amounts.Print(publishers, 0)} publishers. The working lists them all, "
+                + "the explanation of a figure those behind it."
+        );
         return sheet.Close();
     }
 

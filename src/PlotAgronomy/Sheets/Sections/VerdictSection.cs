@@ -11,7 +11,7 @@ internal static class VerdictSection
     {
         var verdict = answers.Verdict.Told;
         var plan = answers.Plan;
-        var sheet = new SectionWriter("verdict", "May it be sown?");
+        var sheet = new SectionWriter("verdict", "May it be sown?", SheetPart.Front);
         if (answers.Verdict.State == AnswerState.Open)
         {
             sheet.Say("Nobody can say before the soil's pH is known, see the questions. What follows leaves it out.");
@@ -19,24 +19,30 @@ internal static class VerdictSection
 
         sheet.Say(Whole(verdict, plan));
         sheet.Remark(verdict.Spoken.Select(v => (SheetText.Name(v.Planned.Kind), One(v))));
-        Expected(sheet, verdict);
-        if (verdict.Decision == PlotDecision.SowWithout)
+        if (Expected(verdict).ToList() is { Count: > 0 } expected)
         {
-            sheet.Say(
-                $"So {Amounts.Print(verdict.ShareMissing, 2)} of a full stand stays empty; the rates of the others are not "
-                    + "raised for it."
-            );
+            sheet.Say(string.Join(' ', expected));
         }
 
-        sheet.Remark(verdict.Together.Select(f => ("mind", f.Text)));
-        if (!verdict.Substitutes.IsEmpty)
+        if (Empty(verdict).Concat(NotChecked(verdict, plan)).ToList() is { Count: > 0 } empty)
         {
-            sheet.Say("What would stand here in their place, by its own figures:");
-            sheet.Remark(verdict.Substitutes.Select(s => (SheetText.Name(s.Kind), Why(s))));
+            sheet.Say(string.Join(' ', empty));
         }
 
-        NotChecked(sheet, verdict, plan);
+        sheet.Remark(verdict.Together.Select(f => ("mind", SheetText.Sentence(f))));
         return sheet.Close();
+    }
+
+    /// <summary>What would stand in the place of what does not, each with its own figures.</summary>
+    internal static SheetSection? WriteSubstitutes(PlotAnswers answers)
+    {
+        var sheet = new SectionWriter("substitutes", "What would stand in their place", SheetPart.Work);
+        if (answers.Verdict.State != AnswerState.NoneNeeded)
+        {
+            sheet.Remark(answers.Verdict.Told.Substitutes.Select(s => (SheetText.Name(s.Kind), SheetText.Capital(Why(s)))));
+        }
+
+        return sheet.CloseOrNone();
     }
 
     internal static string PlannedFor(PlotPlan plan) =>
@@ -51,7 +57,7 @@ internal static class VerdictSection
             PlotDecision.NothingThisSeason => "No. Nothing of this blend is sown now.",
             _ =>
                 $"No seed is needed. {SheetText.Name(verdict.Upkeep!.Kind)} stands there{Thickness(verdict.Upkeep)}: keep it up, "
-                    + "see the order of work.",
+                    + "see below.",
         };
 
     private static string Thickness(StandUpkeep stand)
@@ -62,10 +68,10 @@ internal static class VerdictSection
 
     private static string One(KindVerdict kind)
     {
-        string because = string.Concat((kind.IsSown ? kind.Cautions : kind.Reasons).Select(f => $" {f.Text}"));
+        string because = string.Concat((kind.IsSown ? kind.Cautions : kind.Reasons).Select(f => $" {SheetText.Bare(f)}"));
         return kind.Decision switch
         {
-            KindDecision.Sow => $"Sow it.{because}",
+            KindDecision.Sow => because.TrimStart(),
             KindDecision.OtherSeed => $"Not this lot.{because} Untreated seed of it may be sown.",
             KindDecision.AfterTest => $"Not yet.{because}",
             KindDecision.NotThisSeason => kind.NextDay is { } next
@@ -76,53 +82,64 @@ internal static class VerdictSection
     }
 
     /// <summary>The forecast and the hold-back in one sentence: which of the two a person goes by.</summary>
-    private static void Expected(SectionWriter sheet, PlotVerdict verdict)
+    private static IEnumerable<string> Expected(PlotVerdict verdict)
     {
         if (verdict is { WithinReach.IsEmpty: true, OutOfReach.IsEmpty: true })
         {
-            return;
+            yield break;
         }
 
         if (verdict.Expected is not { } outlook)
         {
-            sheet.Say("No lime is known to be at work by then: what waits for a test waits for a later season.");
-            return;
+            yield return "No lime is known to be at work by then: what waits for a test waits for a later season.";
+            yield break;
         }
 
         string when = outlook.TestBeforeSowingOn is { } day ? $"a test about {SheetText.Date(day)}" : "a test";
-        sheet.Say(
-            $"The lime may bring pH {LimeSection.FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)} by "
-                + $"{SheetText.Date(outlook.Request.PlantingOn)}. That is a forecast and sows nothing: {when} decides."
-        );
+        yield return $"The lime may bring pH {LimeSection.FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)} by "
+                + $"{SheetText.Date(outlook.Request.PlantingOn)}. That is a forecast and sows nothing: {when} decides.";
         if (!verdict.WithinReach.IsEmpty)
         {
-            sheet.Say($"Within reach of that test: {Needs(verdict.WithinReach)}.");
+            yield return $"Within reach of that test: {Needs(verdict.WithinReach)}.";
         }
 
         if (!verdict.OutOfReach.IsEmpty)
         {
-            sheet.Say(
-                $"Out of reach by then: {Needs(verdict.OutOfReach)}. The lime has about its full effect by "
-                    + $"{SheetText.Date(outlook.FullEffectOn)}; test then."
-            );
+            yield return $"Out of reach by then: {Needs(verdict.OutOfReach)}. The lime has about its full effect by "
+                    + $"{SheetText.Date(outlook.FullEffectOn)}; test then.";
         }
     }
 
-    private static void NotChecked(SectionWriter sheet, PlotVerdict verdict, PlotPlan plan)
+    private static IEnumerable<string> Empty(PlotVerdict verdict)
+    {
+        if (verdict.Decision == PlotDecision.SowWithout)
+        {
+            yield return $"So {Amounts.Print(verdict.ShareMissing, 2)} of a full stand stays empty; the rates of the others are "
+                + "not raised for it.";
+        }
+
+        if (!verdict.Substitutes.IsEmpty)
+        {
+            string kinds = string.Join(", ", verdict.Substitutes.Select(s => SheetText.Name(s.Kind)));
+            yield return $"In their place would stand {kinds}.";
+        }
+    }
+
+    private static IEnumerable<string> NotChecked(PlotVerdict verdict, PlotPlan plan)
     {
         if (verdict.Kinds.IsEmpty)
         {
-            return;
+            yield break;
         }
 
-        if (plan.Plot.PlantingRegion is null)
+        string[] missing =
+        [
+            .. plan.Plot.PlantingRegion is null ? ["planting dates (the region is not known)"] : Array.Empty<string>(),
+            .. plan.Plot.Drainage is null ? ["wet or dry ground (nobody says how the plot drains)"] : Array.Empty<string>(),
+        ];
+        if (missing.Length > 0)
         {
-            sheet.Say("The day was not held against planting dates: the region is not known, see the questions.");
-        }
-
-        if (plan.Plot.Drainage is null)
-        {
-            sheet.Say("Wet or dry ground was not looked at: nobody says how the plot drains, see the questions.");
+            yield return $"Not looked at: {string.Join(", ", missing)}.";
         }
     }
 

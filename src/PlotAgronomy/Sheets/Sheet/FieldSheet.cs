@@ -51,7 +51,7 @@ public sealed class FieldSheet
         ];
 
     /// <summary>The sections that are printed, with the working or without.</summary>
-    internal IEnumerable<SheetSection> Printed(bool showWork) => Sections.Where(s => showWork || !s.IsWorking);
+    internal IEnumerable<SheetSection> Printed(bool showWork) => Sections.Where(s => showWork || s.Part != SheetPart.Work);
 
     /// <summary>Finds a figure by its code.</summary>
     /// <param name="code">Code, in capitals or not.</param>

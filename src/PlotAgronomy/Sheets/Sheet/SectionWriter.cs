@@ -4,7 +4,7 @@ using System.Globalization;
 namespace PlotAgronomy.Sheets;
 
 /// <summary>Collects the blocks of one section.</summary>
-internal sealed class SectionWriter(string id, string heading)
+internal sealed class SectionWriter(string id, string heading, SheetPart part = SheetPart.Body)
 {
     private readonly List<SheetBlock> blocks = [];
     private ImmutableArray<IWorkedResult> basis = [];
@@ -28,9 +28,9 @@ internal sealed class SectionWriter(string id, string heading)
     internal void Say(string sentence) => blocks.Add(new SheetSentence { Text = sentence });
 
     internal void Remark(IEnumerable<(string Word, string Text)> remarks) =>
-        blocks.Add(new SheetRemarks { Remarks = [.. remarks.Select(r => new SheetRemark { Word = r.Word, Text = r.Text })] });
+        Add(new SheetRemarks { Remarks = [.. remarks.Select(r => new SheetRemark { Word = r.Word, Text = r.Text })] });
 
-    internal void Step(IEnumerable<string> steps) => blocks.Add(new SheetSteps { Steps = [.. steps] });
+    internal void Step(IEnumerable<string> steps) => Add(new SheetSteps { Steps = [.. steps] });
 
     internal void Figure(string code, string label, FigureValue value, params ReadOnlySpan<IWorkedResult> results) =>
         blocks.Add(Make(code, label, value, [.. results], []));
@@ -70,14 +70,38 @@ internal sealed class SectionWriter(string id, string heading)
         }
     }
 
-    internal SheetSection Close(bool isWorking = false) =>
+    internal void Draw(string svg, string caption) => blocks.Add(new SheetDrawing { Svg = svg, Caption = caption });
+
+    /// <summary>Whether nothing was said yet.</summary>
+    internal bool IsEmpty => blocks.Count == 0;
+
+    /// <summary>The section; null where there is nothing in it.</summary>
+    internal SheetSection? CloseOrNone() => IsEmpty ? null : Close();
+
+    internal SheetSection Close() =>
         new()
         {
-            IsWorking = isWorking,
+            Part = part,
             Id = id,
             Heading = heading,
             Blocks = [.. blocks],
         };
+
+    private void Add(SheetRemarks remarks)
+    {
+        if (!remarks.Remarks.IsEmpty)
+        {
+            blocks.Add(remarks);
+        }
+    }
+
+    private void Add(SheetSteps steps)
+    {
+        if (!steps.Steps.IsEmpty)
+        {
+            blocks.Add(steps);
+        }
+    }
 
     private SheetFigure Make(
         string code,

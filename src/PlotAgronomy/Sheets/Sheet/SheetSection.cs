@@ -28,8 +28,11 @@ public sealed class SheetSection
         init => field = Guard.Listed(value, nameof(Blocks));
     }
 
-    /// <summary>Whether it is printed with the working alone.</summary>
-    internal bool IsWorking { get; init; }
+    /// <summary>Where it stands.</summary>
+    internal SheetPart Part { get; init; }
+
+    /// <summary>Whether codes stand beside its figures in print: what is carried to the field goes without.</summary>
+    internal bool ShowsCodes(bool showWork) => showWork || Part != SheetPart.Front;
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

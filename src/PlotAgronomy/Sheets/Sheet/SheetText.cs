@@ -1,6 +1,8 @@
+using System.Globalization;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
+using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy.Sheets;
@@ -40,7 +42,74 @@ internal static class SheetText
 
     internal static string Minutes(TimeSpan time) => Amounts.Print(time, "min", time.TotalMinutes < 10 ? 1 : 0);
 
-    internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+    internal static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>From day to day in the words of a calendar on the wall; the year where it is not that of sowing.</summary>
+    internal static string Days(DateOnly from, DateOnly to, DateOnly? sowing)
+    {
+        if (from.Year != to.Year)
+        {
+            return $"{Day(from)}, {Year(from)} to {Day(to)}, {Year(to)}";
+        }
+
+        string first = Day(from);
+        string last =
+            from == to ? ""
+            : from.Month == to.Month ? $" to {to.Day.ToString(CultureInfo.InvariantCulture)}"
+            : $" to {Day(to)}";
+        string year = to.Year == sowing?.Year ? "" : $", {Year(to)}";
+        return $"{first}{last}{year}";
+    }
+
+    private static string Year(DateOnly day) => day.Year.ToString(CultureInfo.InvariantCulture);
+
+    private static string Day(DateOnly day) => day.ToString("MMM d", CultureInfo.InvariantCulture);
+
+    /// <summary>A finding as a sentence among others.</summary>
+    internal static string Sentence(Finding finding) =>
+        Capital(finding.Text.EndsWith('.') ? finding.Text : $"{finding.Text}.");
+
+    /// <summary>The same where its subject stands before it already.</summary>
+    internal static string Bare(Finding finding) =>
+        finding.Subject is { } about && finding.Text.StartsWith($"{about}: ", StringComparison.Ordinal)
+            ? Capital(Sentence(finding)[(about.Length + 2)..])
+            : Sentence(finding);
+
+    internal static string Capital(string text) => text.Length == 0 ? text : $"{char.ToUpperInvariant(text[0])}{text[1..]}";
+
+    /// <summary>Whole bags and what is weighed of one more; less than a bag is weighed alone.</summary>
+    internal static string Load(WalkedPass pass) =>
+        pass.InPackages is not ({ } whole and > 0, { } rest) ? Weight(pass.Load)
+        : LeftOver(rest) is "none" ? Bags(whole)
+        : $"{Bags(whole)} + {Weight(rest)}";
+
+    private static string Bags(int whole) => whole == 1 ? "1 bag" : $"{Amounts.Print(whole, 0)} bags";
+
+    /// <summary>Inches as a ruler shows them.</summary>
+    internal static string Inches(Length from, Length to)
+    {
+        string low = Ruler(from),
+            high = Ruler(to);
+        return low == high ? $"{low} in" : $"{low} to {high} in";
+    }
+
+    private static string Ruler(Length length)
+    {
+        double inches = length.Inches;
+        double eighths = Math.Round(inches * 8, MidpointRounding.AwayFromZero);
+        int whole = (int)(eighths / 8);
+        string part = (int)(eighths % 8) switch
+        {
+            0 => "",
+            2 => "1/4",
+            4 => "1/2",
+            6 => "3/4",
+            var odd => $"{Amounts.Print(odd, 0)}/8",
+        };
+        return whole == 0 ? part
+            : part.Length == 0 ? Amounts.Print(whole, 0)
+            : $"{Amounts.Print(whole, 0)} {part}";
+    }
 
     /// <summary>How well the numbers of a row are known.</summary>
     internal static string Standing(DataStatus status) =>

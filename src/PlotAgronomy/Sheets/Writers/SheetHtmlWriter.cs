@@ -17,14 +17,22 @@ internal static class SheetHtmlWriter
             .Append(CultureInfo.InvariantCulture, $"<title>{Plain(sheet.Title)}</title>\n<style>\n{PageStyle.Text}</style>\n")
             .Append("</head>\n<body>\n<main>\n")
             .Append(CultureInfo.InvariantCulture, $"<h1>{Plain(sheet.Title)}</h1>\n");
+        bool isBehind = false;
         foreach (var section in sheet.Printed(showWork))
         {
-            page.Append(CultureInfo.InvariantCulture, $"<section id=\"{Plain(section.Id)}\">\n")
+            if (section.Part == SheetPart.Back != isBehind)
+            {
+                isBehind = !isBehind;
+                page.Append(isBehind ? "<div class=\"behind\">\n" : "</div>\n");
+            }
+
+            page.Append(CultureInfo.InvariantCulture, $"<section id=\"{Plain(section.Id)}\" class=\"{WordOf(section.Part)}\">\n")
                 .Append(CultureInfo.InvariantCulture, $"<h2>{Plain(section.Heading)}</h2>\n");
             WriteBlocks(page, section.Blocks, showWork);
             page.Append("</section>\n");
         }
 
+        page.Append(isBehind ? "</div>\n" : "");
         return page.Append("</main>\n</body>\n</html>\n").ToString();
     }
 
@@ -128,6 +136,8 @@ internal static class SheetHtmlWriter
 
     /// <summary>The code under which a number is explained: for programs and links, not for the reader in the field.</summary>
     private static string Coded(SheetFigure? figure) => figure is null ? "" : $" data-code=\"{Plain(figure.Code)}\"";
+
+    private static string WordOf(SheetPart part) => part.ToString().ToLowerInvariant();
 
     private static string Plain(string text) => WebUtility.HtmlEncode(text);
 }

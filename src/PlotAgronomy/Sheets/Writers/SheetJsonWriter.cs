@@ -8,7 +8,7 @@ namespace PlotAgronomy.Sheets;
 internal static class SheetJsonWriter
 {
     /// <summary>Raised when a member changes its meaning or goes.</summary>
-    private const int SheetVersion = 1;
+    private const int SheetVersion = 2;
 
     internal static string Write(FieldSheet sheet, bool showWork)
     {
@@ -27,7 +27,7 @@ internal static class SheetJsonWriter
         json.WriteNumber("sheetVersion", SheetVersion);
         json.WriteString("dataVersion", Source.DataVersion);
         json.WriteString("title", sheet.Title);
-        WriteAll(json, "sections", sheet.Printed(showWork), section => WriteSection(json, section, showWork));
+        WriteAll(json, "sections", sheet.Sections, section => WriteSection(json, section, showWork));
         WriteAll(json, "findings", sheet.Findings, finding => WriteFinding(json, finding));
         json.WriteEndObject();
     }
@@ -36,6 +36,7 @@ internal static class SheetJsonWriter
     {
         json.WriteString("id", section.Id);
         json.WriteString("heading", section.Heading);
+        json.WriteString("part", section.Part.ToString().ToLowerInvariant());
         WriteAll(json, "blocks", section.Blocks, block => WriteBlock(json, block, showWork));
     }
 

@@ -21,7 +21,7 @@ internal static class SheetMarkdownWriter
                     page.Append('\n');
                 }
 
-                WriteBlock(page, block, showWork);
+                WriteBlock(page, block, showWork, section.ShowsCodes(showWork));
                 before = block;
             }
         }
@@ -29,7 +29,7 @@ internal static class SheetMarkdownWriter
         return page.ToString();
     }
 
-    private static void WriteBlock(StringBuilder page, SheetBlock block, bool showWork)
+    private static void WriteBlock(StringBuilder page, SheetBlock block, bool showWork, bool showsCodes)
     {
         switch (block)
         {
@@ -51,18 +51,19 @@ internal static class SheetMarkdownWriter
 
                 break;
             case SheetTable table:
-                int width = table.Columns.Length + (table.HasCodes ? 1 : 0);
-                page.Append(Row(table.HasCodes ? "" : null, table.Columns));
+                bool hasCodes = showsCodes && table.HasCodes;
+                int width = table.Columns.Length + (hasCodes ? 1 : 0);
+                page.Append(Row(hasCodes ? "" : null, table.Columns));
                 page.Append(CultureInfo.InvariantCulture, $"|{string.Concat(Enumerable.Repeat("---|", width))}\n");
                 foreach (var row in table.Rows)
                 {
-                    page.Append(Row(table.HasCodes ? $"**{row.Figure?.Code}**" : null, row.Cells));
+                    page.Append(Row(hasCodes ? $"**{row.Figure?.Code}**" : null, row.Cells));
                 }
 
                 foreach (var figure in showWork ? table.Rows.Select(r => r.Figure).OfType<SheetFigure>() : [])
                 {
                     page.Append('\n');
-                    WriteBlock(page, figure, showWork);
+                    WriteBlock(page, figure, showWork, showsCodes);
                 }
 
                 break;
@@ -70,7 +71,7 @@ internal static class SheetMarkdownWriter
                 page.Append(CultureInfo.InvariantCulture, $"{drawing.Caption}\n");
                 break;
             case SheetFigure figure:
-                page.Append(CultureInfo.InvariantCulture, $"- **{figure.Code}** {figure.Label}: {figure.Value}\n");
+                page.Append(showsCodes ? $"- **{figure.Code}** " : "- ").Append($"{figure.Label}: {figure.Value}\n");
                 if (showWork)
                 {
                     foreach (var line in figure.ShowWork())

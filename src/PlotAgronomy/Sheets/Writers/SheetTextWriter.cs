@@ -10,6 +10,12 @@ internal sealed class SheetTextWriter(int width, bool showWork)
 
     private readonly StringBuilder page = new();
 
+    /// <summary>The front is read in the field; its codes stand with the working.</summary>
+    private bool showsCodes = true;
+
+    /// <summary>A sheet of few pages spends no lines on blanks and rules.</summary>
+    private bool isTight;
+
     internal static string Write(FieldSheet sheet, int width, bool showWork)
     {
         var writer = new SheetTextWriter(width, showWork);
@@ -23,9 +29,9 @@ internal sealed class SheetTextWriter(int width, bool showWork)
         Line(new string('=', Math.Min(TextWidth.Of(sheet.Title), width)));
         foreach (var section in sheet.Printed(showWork))
         {
-            Line("");
-            Say(section.Heading);
-            Say(new string('-', TextWidth.Of(section.Heading)));
+            showsCodes = section.ShowsCodes(showWork);
+            isTight = section.Part != SheetPart.Body;
+            Head(section.Heading);
             WriteBlocks(section);
         }
     }
@@ -48,6 +54,27 @@ internal sealed class SheetTextWriter(int width, bool showWork)
         }
 
         WriteFigures(figures);
+    }
+
+    private void Head(string heading)
+    {
+        Line("");
+        if (isTight && TextWidth.Of(heading) + 1 is var taken && taken < width)
+        {
+            Line($"{heading} {new string(Rule, width - taken)}");
+            return;
+        }
+
+        Say(heading);
+        Say(new string('-', TextWidth.Of(heading)));
+    }
+
+    private void Gap()
+    {
+        if (!isTight)
+        {
+            Line("");
+        }
     }
 
     private void WriteBlock(SheetBlock block)
@@ -90,7 +117,7 @@ internal sealed class SheetTextWriter(int width, bool showWork)
         var grid = new TextGrid(new(2, 1, MayWrap: false), new(0, 2), new(0, 0));
         foreach (var figure in figures)
         {
-            grid.Add(figure.Code, figure.Label, figure.Value);
+            grid.Add(showsCodes ? figure.Code : "", figure.Label, figure.Value);
             if (!showWork)
             {
                 continue;
@@ -108,11 +135,12 @@ internal sealed class SheetTextWriter(int width, bool showWork)
     /// <summary>A code stands above its row, so that it takes no room from the cells.</summary>
     private void WriteTable(SheetTable table)
     {
-        int indent = table.HasCodes ? 4 : 2;
+        bool hasCodes = showsCodes && table.HasCodes;
+        int indent = hasCodes ? 4 : 2;
         var grid = new TextGrid([
             .. table.Columns.Select(
                 (_, i) =>
-                    new TextGrid.Column(i == 0 ? indent : 1, 2, AlignsRight: table.Rows.All(r => LooksLikeNumber(r.Cells[i])))
+                    new TextGrid.Column(i == 0 ? indent : isTight ? 0 : 1, 2, AlignsRight: table.Rows.All(r => LooksLikeNumber(r.Cells[i])))
             ),
         ]);
         grid.Add(table.Columns);
@@ -122,12 +150,12 @@ internal sealed class SheetTextWriter(int width, bool showWork)
         }
 
         var laid = grid.LinesOfRows(width, out int used);
-        Line("");
+        Gap();
         Lines(laid[0]);
         Line(new string(Rule, used));
         foreach (var (row, lines) in table.Rows.Zip(laid.Skip(1)))
         {
-            if (row.Figure is { } figure)
+            if (hasCodes && row.Figure is { } figure)
             {
                 Say($"  {figure.Code}");
             }
@@ -135,7 +163,7 @@ internal sealed class SheetTextWriter(int width, bool showWork)
             Lines(lines);
         }
 
-        Line("");
+        Gap();
         if (showWork)
         {
             WriteFigures(table.Rows.Select(r => r.Figure).OfType<SheetFigure>());

@@ -29,6 +29,9 @@ public sealed class WalkedPass : IWorkedResult
     /// not known.</summary>
     public int? Fillings { get; init; }
 
+    /// <summary>Whether it is more fillings than one person carries: this spreader is not the tool for it.</summary>
+    internal bool IsTooMany => Fillings > SpreadingConstants.All["many-fillings"];
+
     /// <summary>Gets the weight of one filling, all alike; null when their number is not known.</summary>
     public Mass? PerFilling => Fillings is { } count ? Mass.FromPounds(Load.Pounds / count) : null;
 
@@ -71,7 +74,7 @@ public sealed class WalkedPass : IWorkedResult
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings =>
-        Fillings is { } count && count > SpreadingConstants.All["many-fillings"]
+        IsTooMany && Fillings is { } count
             ?
             [
                 FindingCatalog.Create(

@@ -147,7 +147,7 @@ public class PlanStakesTests
     {
         var answers = Demo.Solve();
         var ask = FieldSheet.Of(answers).Sections.Single(s => s.Id == "ask");
-        var last = Assert.IsType<SheetSentence>(ask.Blocks[^1]);
+        var last = Assert.IsType<SheetRemarks>(ask.Blocks[^1]).Remarks[^1];
         Assert.Equal($"Worth measuring again: {answers.Stakes.WorthMeasuringAgain}.", last.Text);
     }
 }

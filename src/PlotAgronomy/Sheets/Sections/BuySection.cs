@@ -1,16 +1,17 @@
+using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Sheets;
 
 /// <summary>What to buy, in whole packages, and what it costs.</summary>
-internal static class ShoppingSection
+internal static class BuySection
 {
-    internal static SheetSection Write(PlotAnswers answers)
+    internal static SheetSection Write(PlotAnswers answers, FieldPlan field)
     {
         var plan = answers.Plan;
         var lime = answers.Lime.Told;
         var seed = answers.Seed.OrNull();
-        var sheet = new SectionWriter("shopping", "Shopping list");
+        var sheet = new SectionWriter("buy", "Buy", SheetPart.Front);
         var rows = new List<SheetRow>();
 
         void Add(string code, string item, string packages, decimal cost, params ReadOnlySpan<IWorkedResult> because)
@@ -65,7 +66,6 @@ internal static class ShoppingSection
             sheet.Say("Nothing is bought now.");
         }
 
-        sheet.Table(["item", "packages", "cost"], rows);
         if (lime is { Rate.State: AnswerState.Open, OrderRange: var (low, high) })
         {
             sheet.Say(
@@ -77,12 +77,22 @@ internal static class ShoppingSection
         sheet.RestsOn([.. lime.RestsOn, answers.Need.Told, seed?.Blend]);
         var total = new FigureValue(plan.Currency.Print(answers.TotalCost), SheetAmount.Money(answers.TotalCost, plan.Currency));
         string all = answers.Seed.State == AnswerState.Open ? "all together, without the seed" : "all together";
-        sheet.Figure("buy.all", all, total, answers.TotalCostLine);
+        if (rows.Count == 0)
+        {
+            sheet.Figure("buy.all", all, total, answers.TotalCostLine);
+        }
+        else
+        {
+            rows.Add(sheet.Row("buy.all", all, total, [all, "", total.Text], [answers.TotalCostLine]));
+            sheet.Table(["item", "packages", "cost"], rows);
+        }
+
         if (!plan.Kinds.IsEmpty)
         {
             HeldSeed.SayNotBought(sheet, answers);
         }
 
+        sheet.Remark(field.Buying.Select(f => (Finding.SeverityWords[f.Severity], SheetText.Sentence(f))));
         return sheet.Close();
     }
 }

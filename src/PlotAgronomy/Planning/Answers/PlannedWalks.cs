@@ -11,14 +11,19 @@ namespace PlotAgronomy.Planning;
 internal static class PlannedWalks
 {
     /// <summary>None without a spreader.</summary>
-    internal static ImmutableArray<PlannedWalk> Of(PlotAnswers answers) =>
-        answers.Plan.Spreader is { } spreader
-            ? [.. Lime(answers, spreader), .. Fertilizer(answers, spreader), .. Seed(answers, spreader)]
+    internal static ImmutableArray<PlannedWalk> Of(
+        PlotPlan plan,
+        LimeAnswer lime,
+        FertilizerAnswer fertilizer,
+        SpreadingAnswer? spreading
+    ) =>
+        plan.Spreader is { } spreader
+            ? [.. Lime(plan, lime, spreader), .. Fertilizer(plan, fertilizer, spreader), .. Seed(plan, spreading, spreader)]
             : [];
 
-    private static IEnumerable<PlannedWalk> Lime(PlotAnswers answers, PlannedSpreader spreader)
+    private static IEnumerable<PlannedWalk> Lime(PlotPlan plan, LimeAnswer answer, PlannedSpreader spreader)
     {
-        if (answers.Lime.Told is not { Offer: { } offer } lime || lime.Order.OrNull() is not { } order)
+        if (answer is not { Offer: { } offer } lime || lime.Order.OrNull() is not { } order)
         {
             return [];
         }
@@ -33,15 +38,19 @@ internal static class PlannedWalks
                 Pass = WalkedPass.For(
                     dressing.Mass,
                     dressing.Rate,
-                    SpacingOf(answers, spreader),
+                    SpacingOf(plan, spreader),
                     filling: Filling(spreader, lightest),
                     package: offer.Package.IsWhole ? offer.Package.Weight : null
                 ),
             });
     }
 
-    private static IEnumerable<PlannedWalk> Fertilizer(PlotAnswers answers, PlannedSpreader spreader) =>
-        (answers.Fertilizer.Told.Purchase.OrNull()?.Lines ?? [])
+    private static IEnumerable<PlannedWalk> Fertilizer(
+        PlotPlan plan,
+        FertilizerAnswer fertilizer,
+        PlannedSpreader spreader
+    ) =>
+        (fertilizer.Purchase.OrNull()?.Lines ?? [])
             .Where(line => line.Product.LiquidDensity is null && line.Spread > Mass.Zero)
             .Select(line => new PlannedWalk
             {
@@ -49,17 +58,17 @@ internal static class PlannedWalks
                 Pass = WalkedPass.For(
                     line.Spread,
                     line.Rate,
-                    SpacingOf(answers, spreader),
+                    SpacingOf(plan, spreader),
                     filling: Filling(spreader, FertilizerBulk.LightestOf(line.Product)),
                     package: line.Offer.Package.IsWhole ? line.Offer.Package.Weight : null
                 ),
             });
 
     /// <summary>A drill is set by its chart and not walked.</summary>
-    private static IEnumerable<PlannedWalk> Seed(PlotAnswers answers, PlannedSpreader spreader) =>
-        answers.Plan.Method == PlantingMethod.Drilled
+    private static IEnumerable<PlannedWalk> Seed(PlotPlan plan, SpreadingAnswer? spreading, PlannedSpreader spreader) =>
+        plan.Method == PlantingMethod.Drilled
             ? []
-            : (answers.Spreading.OrNull()?.Passes ?? []).Select(pass => new PlannedWalk
+            : (spreading?.Passes ?? []).Select(pass => new PlannedWalk
             {
                 What = pass.Names,
                 Seed = pass,
@@ -72,8 +81,8 @@ internal static class PlannedWalks
                 ),
             });
 
-    private static Length SpacingOf(PlotAnswers answers, PlannedSpreader spreader) =>
-        SpreadingSolver.Ground(answers.Plan)?.Spacing ?? spreader.Swath;
+    private static Length SpacingOf(PlotPlan plan, PlannedSpreader spreader) =>
+        SpreadingSolver.Ground(plan)?.Spacing ?? spreader.Swath;
 
     private static Mass? Filling(PlannedSpreader spreader, Density? lightest) =>
         spreader.HopperVolume is { } hopper && lightest is { } density ? MeasuredBucket.FromVolume(hopper, density).Holds : null;
