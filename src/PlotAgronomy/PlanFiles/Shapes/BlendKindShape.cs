@@ -98,8 +98,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                 Choice = choice,
                 Offer = offer,
                 Yield = at.Maybe(yield),
-                OwnEmergence = at.Maybe(emergence) is { } own
-                    ? at.Try(emergence, () => Fraction.FromValue(Guard.AboveUpTo(own.Value, 0, 1, "of the living seed", "ownEmergence")))
+                OwnEmergence = at.Maybe(emergence) is { } came
+                    ? at.Try(emergence, () => Fraction.FromValue(Guard.AboveUpTo(came.Value, 0, 1, "of the living seed", "ownEmergence")))
                     : null,
             };
         });
