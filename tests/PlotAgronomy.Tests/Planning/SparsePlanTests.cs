@@ -327,7 +327,7 @@ public class SparsePlanTests
         Assert.Equal([60.0, 40, 80], answers.Need.Value.Targets.Select(t => t.AtLeast.PoundsPerAcre));
         Assert.Equal(AnswerState.NoneNeeded, answers.Seed.State);
         Assert.DoesNotContain("soil-ask-report", answers.Questions.Select(q => q.Code));
-        Assert.Equal(["ask", "buy", "do", "report", "lime", "fertilizer", "publishers"], Sections(Printed).Take(7));
+        Assert.Equal(["ask", "buy", "do", "report", "lime", "fertilizer", "publishers"], Sections(Printed).Except(["watch", "write-down", "ask-later", "findings", "products", "notes", "background", "sources", "plausible"]));
     }
 
     [Fact]

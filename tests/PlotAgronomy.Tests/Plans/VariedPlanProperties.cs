@@ -53,10 +53,10 @@ public class VariedPlanProperties
         All(answers =>
         {
             var sheet = FieldSheet.Of(answers);
-            var steps = sheet.Sections.Where(s => s.Id is "do" or "after").SelectMany(s => s.Blocks).OfType<SheetSteps>().SelectMany(s => s.Steps);
-            foreach (string sowing in steps.Where(s => s.Contains("Sow ", StringComparison.Ordinal) || s.Contains("Drill ", StringComparison.Ordinal)))
+            foreach (var sowing in answers.Field.Steps.Select(s => s.Work).Where(w => w.Task.Pass is not null))
             {
-                Assert.DoesNotContain(HeldNames(answers), sowing.Contains);
+                Assert.DoesNotContain(HeldNames(answers), sowing.Task.Title.Contains);
+                Assert.DoesNotContain(sowing.Materials, m => HeldNames(answers).Contains(m.Name));
             }
 
             foreach (var held in answers.Verdict.Told.Held)

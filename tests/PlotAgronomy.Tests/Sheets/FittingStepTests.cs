@@ -14,7 +14,7 @@ public class FittingStepTests
         var peas = PlanFile.Read(EditedPlan.With("fall-blend", "growing", """{ "kinds": [{ "kind": "Austrian winter pea", "shareOfFullStand": 1 }] }"""));
         Assert.Empty(peas.Problems);
         Assert.DoesNotContain("press the small seed", Text(peas.Plan!), StringComparison.Ordinal);
-        Assert.Contains("Cover the large seed", Text(peas.Plan!), StringComparison.Ordinal);
+        Assert.Contains("cover the large seed", Text(peas.Plan!), StringComparison.Ordinal);
         Assert.Contains("press the small seed", Text(PlanFile.Read(EditedPlan.With("fall-blend", "method", "\"tilled-and-packed\"")).Plan!), StringComparison.Ordinal);
     }
 

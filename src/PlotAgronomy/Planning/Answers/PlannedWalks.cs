@@ -45,11 +45,7 @@ internal static class PlannedWalks
             });
     }
 
-    private static IEnumerable<PlannedWalk> Fertilizer(
-        PlotPlan plan,
-        FertilizerAnswer fertilizer,
-        PlannedSpreader spreader
-    ) =>
+    private static IEnumerable<PlannedWalk> Fertilizer(PlotPlan plan, FertilizerAnswer fertilizer, PlannedSpreader spreader) =>
         (fertilizer.Purchase.OrNull()?.Lines ?? [])
             .Where(line => line.Product.LiquidDensity is null && line.Spread > Mass.Zero)
             .Select(line => new PlannedWalk

@@ -3,7 +3,8 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>Where every finding of a plan is said: with the verdict, at its place in the work, to be watched, or behind.</summary>
+/// <summary>Where every finding of a plan is said: with the verdict, at its place in the work, to be watched, or
+/// behind.</summary>
 /// <remarks>No warning is left behind: what has no place in this work is watched, however many there are.</remarks>
 internal sealed class FieldFindings
 {
@@ -15,9 +16,7 @@ internal sealed class FieldFindings
     /// <param name="places">The places that this work has.</param>
     internal FieldFindings(IEnumerable<Finding> all, IEnumerable<Finding> told, ImmutableArray<WorkPlace> places)
     {
-        placed = all.Except(told)
-            .Where(f => f.Code != ReferenceCodes.FromMemory)
-            .ToLookup(f => PlaceOf(f, places));
+        placed = all.Except(told).Where(f => f.Code != ReferenceCodes.FromMemory).ToLookup(f => PlaceOf(f, places));
         grave = Joined(placed[null].Where(f => f.Severity > FindingSeverity.Note));
     }
 
@@ -32,7 +31,6 @@ internal sealed class FieldFindings
 
     /// <param name="watched">What is watched.</param>
     internal ImmutableArray<Finding> Behind(ImmutableArray<Finding> watched) =>
-        
         [
             .. grave.Except(watched),
             .. At(WorkPlace.Behind),
@@ -51,5 +49,6 @@ internal sealed class FieldFindings
 
     internal static int Limit(string id) => (int)PlanningConstants.All[id];
 
-    private static ImmutableArray<Finding> Joined(IEnumerable<Finding> findings) => AlikeFindings.Joined(Finding.InOrder(findings));
+    private static ImmutableArray<Finding> Joined(IEnumerable<Finding> findings) =>
+        AlikeFindings.Joined(Finding.InOrder(findings));
 }

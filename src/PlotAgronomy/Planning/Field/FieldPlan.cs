@@ -86,13 +86,16 @@ public sealed class FieldPlan
     private static bool IsOf(PlannedWalk walk, SeasonWork work) =>
         walk.Seed is { } seed
             ? seed.Number == work.Task.Pass
-            : work.Materials.Any(m =>
-                m.Name == walk.What && Tolerance.AreEqual(m.Mass.Pounds, walk.Pass.Load.Pounds)
-            );
+            : work.Materials.Any(m => m.Name == walk.What && Tolerance.AreEqual(m.Mass.Pounds, walk.Pass.Load.Pounds));
 
     /// <summary>What is bought and how the spreader is set have their own parts of a sheet.</summary>
     private static IEnumerable<WorkPlace> PlacesIn(ImmutableArray<SeasonWork> work) =>
-        [WorkPlace.Buying, WorkPlace.Spreader, WorkPlace.Afterwards, .. work.Select(w => PlaceOf(w.Task)).OfType<WorkPlace>().Distinct()];
+        [
+            WorkPlace.Buying,
+            WorkPlace.Spreader,
+            WorkPlace.Afterwards,
+            .. work.Select(w => PlaceOf(w.Task)).OfType<WorkPlace>().Distinct(),
+        ];
 
     private static WorkPlace? PlaceOf(SeasonTask task) =>
         task.Spreads switch
@@ -107,5 +110,6 @@ public sealed class FieldPlan
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{Amounts.Print(Steps.Length, 0)} steps, {Amounts.Print(Walks.Length, 0)} walks, {Amounts.Print(Blanks.Length, 0)} blanks";
+        $"{Amounts.Print(Steps.Length, 0)} steps, {Amounts.Print(Walks.Length, 0)} walks, "
+        + $"{Amounts.Print(Blanks.Length, 0)} blanks";
 }

@@ -9,10 +9,7 @@ internal sealed class FieldQuestions
     /// <param name="room">Lines that are left for them.</param>
     internal FieldQuestions(PlanStakes stakes, int room)
     {
-        AtWork =
-        [
-            .. stakes.Questions.Select(s => s.Question).Where(q => FindingPlaces.Of(q) is not null),
-        ];
+        AtWork = [.. stakes.Questions.Select(s => s.Question).Where(q => FindingPlaces.Of(q) is not null)];
         var before = stakes.Questions.Where(q => !q.ChangesNothing && !AtWork.Contains(q.Question)).ToImmutableArray();
         Weakest = stakes.WorthMeasuringAgain;
         Asked = [.. before.Take(Math.Max(1, room - (Weakest is null ? 0 : 1)))];

@@ -18,5 +18,9 @@ public sealed class RecordBlank
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Amounts.Print(Number, 0)}. {Topic}{(Subject is null ? "" : $": {Subject}")}";
+    public override string ToString()
+    {
+        string about = Subject is null ? "" : $": {Subject}";
+        return $"{Amounts.Print(Number, 0)}. {Topic}{about}";
+    }
 }

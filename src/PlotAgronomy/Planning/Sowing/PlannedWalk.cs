@@ -1,4 +1,5 @@
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.Planning;
@@ -20,6 +21,9 @@ public sealed class PlannedWalk
 
     /// <summary>Gets the dressing of lime; null for seed and fertilizer.</summary>
     public LimeDressing? Lime { get; init; }
+
+    /// <summary>The drawing of its passes; null where they are not laid.</summary>
+    internal string? Drawing => Seed?.Laid.OrNull()?.ToSvg();
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>

@@ -96,7 +96,9 @@ internal sealed class OutcomeSpan
                 : known.All(o => o.LimePackages is not null)
                     ? Span(known.Select(o => (double)o.LimePackages!.Value), "bags of lime", 0)
                 : Span(known.Select(o => o.LimePounds / PoundsPerTon), "ton of lime");
-            return known.Count == outcomes.Length ? bought : $"{bought ?? "the lime"} ({Unordered(outcomes.Length - known.Count)})";
+            return known.Count == outcomes.Length
+                ? bought
+                : $"{bought ?? "the lime"} ({Unordered(outcomes.Length - known.Count)})";
         }
     }
 

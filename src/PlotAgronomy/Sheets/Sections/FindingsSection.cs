@@ -34,7 +34,9 @@ internal static class FindingsSection
         ];
         if (remembered.Length > 0)
         {
-            back.Remark([("memory", $"Not yet checked in print: {string.Join("; ", remembered)}. [{ReferenceCodes.FromMemory}]")]);
+            back.Remark([
+                ("memory", $"Not yet checked in print: {string.Join("; ", remembered)}. [{ReferenceCodes.FromMemory}]"),
+            ]);
         }
 
         return back.CloseOrNone();

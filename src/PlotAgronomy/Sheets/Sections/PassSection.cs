@@ -14,7 +14,7 @@ internal static class PassSection
         bool isDrilled = plan.Method == PlantingMethod.Drilled;
         if (plan.Spreader is not { } spreader)
         {
-            sheet.Say("The plan names no spreader: there are no passes before its width is known and a run was weighed.");
+            sheet.Say("The plan names no spreader.");
             return sheet.Close();
         }
 

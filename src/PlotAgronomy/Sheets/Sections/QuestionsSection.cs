@@ -20,9 +20,7 @@ internal static class QuestionsSection
     internal static SheetSection? WriteLater(FieldPlan field)
     {
         var sheet = new SectionWriter("ask-later", "Ask as well", SheetPart.Back);
-        sheet.Remark(
-            field.AskedLater.Select(q => (q.Question.WhomInWords, $"{q.Question.Text}{Stake(q)} [{q.Question.Code}]"))
-        );
+        sheet.Remark(field.AskedLater.Select(q => (q.Question.WhomInWords, $"{q.Question.Text}{Stake(q)} [{q.Question.Code}]")));
         return sheet.CloseOrNone();
     }
 

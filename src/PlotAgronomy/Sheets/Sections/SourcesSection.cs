@@ -16,7 +16,7 @@ internal static class SourcesSection
         var sheet = new SectionWriter("publishers", "Sources", SheetPart.Back);
         int publishers = sources.Select(s => s.Publisher).Distinct().Count();
         sheet.Say(
-            $"{Amounts.Print(sources.Count, 0)} sources of {Amounts.Print(publishers, 0)} publishers. The working lists them all, "
+            $"{Amounts.Print(sources.Count, 0)} sources of {Amounts.Print(publishers, 0)} publishers. The working lists all, "
                 + "the explanation of a figure those behind it."
         );
         return sheet.Close();

@@ -14,7 +14,8 @@ internal static class SpreadSection
         var walks = field.Walks;
         if (answers.Plan.Spreader is not { } spreader)
         {
-            return null;
+            SayNone(sheet, answers);
+            return sheet.CloseOrNone();
         }
 
         Drill(sheet, answers);
@@ -25,9 +26,9 @@ internal static class SpreadSection
                 ["what", "on the scale", "hopper", "gate", "100 ft", Course(walks) is { } one ? $"{one} use" : "a test run uses"],
                 walks.Select(walk => Row(sheet, walk, Course(walks) is not null))
             );
-            foreach (var layout in walks.Select(w => w.Seed?.Laid.OrNull()).OfType<FieldPasses>().Take(1))
+            if (walks.FirstOrDefault(w => w.Drawing is not null) is { Drawing: { } drawing } laid)
             {
-                sheet.Draw(layout.ToSvg(), $"The passes over the plot: {Passes(layout)}.");
+                sheet.Draw(drawing, $"The passes over the plot: {Passes(laid.Seed!.Laid.OrNull()!)}.");
             }
 
             if (walks.Any(w => w.Pass.IsCrosswise))
@@ -37,13 +38,21 @@ internal static class SpreadSection
 
             sheet.Say(
                 string.Concat(Measured(walks).Select(m => $"{m} "))
-                    + "First a test run over a tarp: weigh what it used and put it back. Too much: walk faster or close the gate. "
-                    + "Half way over the plot half must be gone: if not, change your pace, not the gate."
+                    + "First a test run over a tarp: weigh what it used and put it back. Too much: walk faster or close the "
+                    + "gate. Half way over the plot half must be gone: if not, change your pace, not the gate."
             );
         }
 
         sheet.Remark(field.Spreader.Select(f => (Finding.SeverityWords[f.Severity], SheetText.Sentence(f))));
         return sheet.CloseOrNone();
+    }
+
+    private static void SayNone(SectionWriter sheet, PlotAnswers answers)
+    {
+        if (answers.Spreading.State == AnswerState.Open)
+        {
+            sheet.Say("The plan names no spreader: there are no passes before its width is known and a run was weighed.");
+        }
     }
 
     private static void Drill(SectionWriter sheet, PlotAnswers answers)
@@ -76,8 +85,8 @@ internal static class SpreadSection
                 Gate(walk),
                 pass.TimePer100Feet is { } time ? Amounts.Print(time, "s", 0) : "-",
                 pass.IsTooMany ? "-"
-                    : isHeaded ? $"{SheetText.Weight(pass.TestRunCatch)}{each}"
-                    : test,
+                : isHeaded ? $"{SheetText.Weight(pass.TestRunCatch)}{each}"
+                : test,
             ],
             [],
             [pass, .. walk.Seed?.Setting.OrNull() is { } setting ? [setting] : ImmutableArray<IWorkedResult>.Empty]
@@ -86,7 +95,9 @@ internal static class SpreadSection
 
     /// <summary>The test run, where it is one length for all walks.</summary>
     private static string? Course(ImmutableArray<PlannedWalk> walks) =>
-        walks.Where(w => !w.Pass.IsTooMany).Select(w => SheetText.Distance(w.Pass.TestRun)).Distinct().ToList() is [var one] ? one : null;
+        walks.Where(w => !w.Pass.IsTooMany).Select(w => SheetText.Distance(w.Pass.TestRun)).Distinct().ToList() is [var one]
+            ? one
+            : null;
 
     private static string CodeOf(PlannedWalk walk) =>
         walk.Seed is { } seed ? $"pass-{Amounts.Print(seed.Number, 0)}" : FigureCode.Word(walk.What);

@@ -36,10 +36,9 @@ internal static class StepSections
     private static string Words(FieldStep step)
     {
         string with = Materials(step);
-        string said =
-            step.Work is { Task.Pass: not null, Materials.IsEmpty: false }
-                ? $"{step.Work.Task.Title.Split(' ')[0]} {with}."
-                : $"{step.Work.Task.Title}{Sentence(with)}";
+        string said = step.Work is { Task.Pass: not null, Materials.IsEmpty: false }
+            ? $"{step.Work.Task.Title.Split(' ')[0]} {with}."
+            : $"{step.Work.Task.Title}{Sentence(with)}";
         string wear = step.Work.Task.Wear is { } worn ? $" Wear {worn}." : "";
         string minded = string.Concat(step.Minded.Select(f => $" {SheetText.Sentence(f)}"));
         string asked = string.Concat(step.Asked.Select(q => $" Ask first: {q.Text}"));
@@ -60,7 +59,7 @@ internal static class StepSections
     }
 
     private static string Lasts(WalkedPass pass) =>
-        pass is { WalkPerPackage: { } walk, InPackages: ( > 1, _) } ? $" (a bag to {SheetText.Distance(walk)} of swath)" : "";
+        pass is { WalkPerPackage: { } walk, InPackages: (> 1, _) } ? $" (a bag to {SheetText.Distance(walk)} of swath)" : "";
 
     /// <summary>In bags where it comes in bags.</summary>
     private static string Weight(FieldStep step, SeasonMaterial material) =>

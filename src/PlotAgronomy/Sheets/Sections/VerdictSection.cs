@@ -97,7 +97,7 @@ internal static class VerdictSection
 
         string when = outlook.TestBeforeSowingOn is { } day ? $"a test about {SheetText.Date(day)}" : "a test";
         yield return $"The lime may bring pH {LimeSection.FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)} by "
-                + $"{SheetText.Date(outlook.Request.PlantingOn)}. That is a forecast and sows nothing: {when} decides.";
+            + $"{SheetText.Date(outlook.Request.PlantingOn)}. That is a forecast and sows nothing: {when} decides.";
         if (!verdict.WithinReach.IsEmpty)
         {
             yield return $"Within reach of that test: {Needs(verdict.WithinReach)}.";
@@ -106,7 +106,7 @@ internal static class VerdictSection
         if (!verdict.OutOfReach.IsEmpty)
         {
             yield return $"Out of reach by then: {Needs(verdict.OutOfReach)}. The lime has about its full effect by "
-                    + $"{SheetText.Date(outlook.FullEffectOn)}; test then.";
+                + $"{SheetText.Date(outlook.FullEffectOn)}; test then.";
         }
     }
 

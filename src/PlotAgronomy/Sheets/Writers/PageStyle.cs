@@ -7,27 +7,26 @@ internal static class PageStyle
     internal const string Text = """
         @page { margin: 12mm; }
         * { box-sizing: border-box; }
-        body { font: 10pt/1.2 "Times New Roman", "Liberation Serif", Georgia, serif; color: black; background: white; margin: 0; }
+        body { font: 10pt/1.15 "Times New Roman", "Liberation Serif", Georgia, serif; color: black; background: white; margin: 0; }
         main { max-width: 190mm; margin: 0 auto; padding: 4mm; }
         h1 { font-size: 14pt; margin: 0 0 1mm; border-bottom: 1.2pt solid black; }
-        h2 { font-size: 11pt; margin: 2mm 0 0.6mm; border-bottom: 0.4pt solid black; break-after: avoid; overflow: hidden; }
-        p { margin: 0 0 0.6mm; }
+        h2 { font-size: 11pt; margin: 1.2mm 0 0.3mm; border-bottom: 0.4pt solid black; break-after: avoid; overflow: hidden; }
+        p { margin: 0 0 0.4mm; }
         ol { margin: 0; padding-left: 7mm; }
-        li { margin: 0 0 0.3mm; break-inside: avoid; }
-        table { border-collapse: collapse; font-size: 9pt; margin: 0 0 1mm; }
+        li { margin: 0 0 0.2mm; break-inside: avoid; }
+        table { border-collapse: collapse; font-size: 9pt; line-height: 1.12; margin: 0 0 0.6mm; }
         th, td { text-align: left; vertical-align: top; padding: 0.1mm 3mm 0.1mm 0; font-weight: normal; }
         .rows { width: 100%; }
         .rows thead th { border-bottom: 0.8pt solid black; font-style: italic; }
         .rows tbody td { border-bottom: 0.3pt solid black; }
-        .front .remarks { font-size: 9.5pt; }
         .remarks th { font-style: italic; white-space: nowrap; }
         tr { break-inside: avoid; }
-        figure { float: right; width: 72mm; margin: 1mm 0 1mm 4mm; break-inside: avoid; }
-        img { width: 72mm; display: block; }
+        figure { float: right; width: 70mm; margin: 1mm 0 1mm 4mm; break-inside: avoid; }
+        img { width: 70mm; display: block; }
         figcaption { font-size: 9pt; }
         #buy { columns: 2; column-gap: 6mm; }
         #buy h2 { column-span: all; }
-        .behind { columns: 2; column-gap: 6mm; }
+        .behind { clear: both; columns: 2; column-gap: 6mm; }
         @media print { main { max-width: none; padding: 0; } }
 
         """;

@@ -140,7 +140,13 @@ internal sealed class SheetTextWriter(int width, bool showWork)
         var grid = new TextGrid([
             .. table.Columns.Select(
                 (_, i) =>
-                    new TextGrid.Column(i == 0 ? indent : isTight ? 0 : 1, 2, AlignsRight: table.Rows.All(r => LooksLikeNumber(r.Cells[i])))
+                    new TextGrid.Column(
+                        i == 0 ? indent
+                            : isTight ? 0
+                            : 1,
+                        2,
+                        AlignsRight: table.Rows.All(r => LooksLikeNumber(r.Cells[i]))
+                    )
             ),
         ]);
         grid.Add(table.Columns);
