@@ -12,7 +12,7 @@ public class PlanPageTests
     private const string Opening = """
         # The plan file
 
-        A plan file describes one plot and one planting. The command `start` asks for what is in it and writes it; this page is for changing it by hand, or writing one. It is JSON; comments and trailing commas are allowed. Amounts are text with a unit, as people write them: `"0.62 ac"`, `"26,000 ft2"`, `"1.5 oz/1000 ft2"`, `"85 %"`, `"1 lb 9 oz"`, `"14 ft 6 in"`. A ton is the US short ton unless `t` or `tonne` is written. A day is typed as `"2026-09-12"` or `"Sep 12, 2026"`; what may be two days is asked. Unknown fields are mistakes; nothing is guessed. `check FILE` reports every mistake at once with line, column and JSON path.
+        A plan file describes one plot and one planting. The command `start` asks for what is in it and writes it; this page is for changing it by hand, or writing one (`start` keeps no comments of yours). It is JSON; comments and trailing commas are allowed. Amounts are text with a unit, as people write them: `"0.62 ac"`, `"26,000 ft2"`, `"1.5 oz/1000 ft2"`, `"85 %"`, `"1 lb 9 oz"`, `"14 ft 6 in"`. A ton is the US short ton unless `t` or `tonne` is written. A day is typed as `"2026-09-12"` or `"Sep 12, 2026"`; what may be two days is asked. Unknown fields are mistakes; nothing is guessed. `check FILE` reports every mistake at once with line, column and JSON path.
 
         [plan.schema.json](plan.schema.json) is the JSON Schema (draft 2020-12), written from the same declarations as this page. Examples stand in `samples/data/`: whole plans, a county report whose lime rate lacks its labels, and a plan with a strip reading alone.
 

@@ -97,18 +97,22 @@ internal sealed partial class PlanDraft
             return null;
         }
 
-        var draft = new PlanDraft((JsonObject)JsonNode.Parse(text.TrimStart('\uFEFF'), documentOptions: Relaxed)!, open);
-        if (GoesOn().Match(text) is { Success: true } mark)
-        {
-            draft.Next = mark.Groups["id"].Value;
-        }
+        var draft = new PlanDraft([], open);
+        draft.GoBackTo(text);
+        return draft;
+    }
 
+    /// <summary>Takes up a draft as it was written.</summary>
+    internal void GoBackTo(string text)
+    {
+        root = (JsonObject)JsonNode.Parse(text.TrimStart('\uFEFF'), documentOptions: Relaxed)!;
+        settled = null;
+        Next = GoesOn().Match(text) is { Success: true } mark ? mark.Groups["id"].Value : null;
+        held.Clear();
         foreach (Match waiting in Waits().Matches(text))
         {
-            draft.held[waiting.Groups["id"].Value] = waiting.Groups["answer"].Value.TrimEnd();
+            held[waiting.Groups["id"].Value] = waiting.Groups["answer"].Value.TrimEnd();
         }
-
-        return draft;
     }
 
     /// <summary>Whether something stands at a place such as <c>plot.area</c>.</summary>

@@ -53,7 +53,9 @@ internal static class StartCommand
         }
 
         Keep(draft);
-        streams.Out.WriteLine("One thing at a time. Enter, or \"I don't know\", leaves it open.");
+        streams.Out.WriteLine(
+            "One thing at a time. Enter, or \"I don't know\", leaves it open; \"back\" asks the one before again."
+        );
         streams.Out.WriteLine($"Stop when you like: every answer is kept, and 'start {file}' goes on.");
         Console.CancelKeyPress += Interrupted;
         try

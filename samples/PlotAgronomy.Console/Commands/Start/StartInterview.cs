@@ -11,29 +11,46 @@ internal sealed class StartInterview(PlanDraft draft, TextReader answers, TextWr
 
     private string part = "";
 
+    private enum Outcome
+    {
+        Answered,
+        Back,
+        Ended,
+    }
+
     /// <summary>Asks what is open.</summary>
     /// <returns>Whether all was asked; false where the person stopped or the answers ended.</returns>
     internal bool Ask()
     {
         var all = StartQuestions.All;
-        string? begun = draft.Next;
-        int first = Math.Max(0, all.ToList().FindIndex(q => q.Id == begun));
-        for (int i = first; i < all.Count; i++)
+        var asked = new Stack<(int Question, string Draft)>();
+        int i = Math.Max(0, all.ToList().FindIndex(q => q.Id == draft.Next));
+        bool isAskedAnyway = all[i].Id == draft.Next && all[i].IsList;
+        while (i < all.Count)
         {
-            bool goesOn = all[i].Id == begun && all[i].IsList;
-            while (goesOn || all[i].IsOpen(draft))
+            if (!isAskedAnyway && !all[i].IsOpen(draft))
             {
-                goesOn = false;
-                Mark(all[i].Id);
-                if (!AskOne(all[i]))
-                {
-                    return false;
-                }
+                i++;
+                continue;
+            }
 
-                if (!all[i].IsRepeated)
-                {
+            Mark(all[i].Id);
+            string before = draft.Text;
+            var outcome = AskOne(all[i], isFirst: asked.Count == 0);
+            isAskedAnyway = outcome == Outcome.Back;
+            switch (outcome)
+            {
+                case Outcome.Ended:
+                    return false;
+                case Outcome.Back:
+                    var last = asked.Pop();
+                    draft.GoBackTo(last.Draft);
+                    i = last.Question;
                     break;
-                }
+                default:
+                    asked.Push((i, all[i].IsList ? draft.Text : before));
+                    i += all[i].IsRepeated ? 0 : 1;
+                    break;
             }
         }
 
@@ -48,8 +65,9 @@ internal sealed class StartInterview(PlanDraft draft, TextReader answers, TextWr
     }
 
     /// <summary>Asks until an answer is taken or left out; a list until a blank line.</summary>
-    private bool AskOne(StartQuestion question)
+    private Outcome AskOne(StartQuestion question, bool isFirst)
     {
+        var lines = new Stack<string>();
         Head(question.Part);
         output.WriteLine(question.WordsFor?.Invoke(draft) ?? question.Words);
         while (answers.ReadLine() is { } line)
@@ -57,15 +75,27 @@ internal sealed class StartInterview(PlanDraft draft, TextReader answers, TextWr
             string answer = StartWords.Plain(line);
             if (StartWords.IsStop(answer))
             {
-                return false;
+                return Outcome.Ended;
+            }
+
+            if (StartWords.IsBack(answer))
+            {
+                if (lines.Count == 0 && !isFirst)
+                {
+                    return Outcome.Back;
+                }
+
+                TakeBack(lines);
+                continue;
             }
 
             if (StartWords.IsUnknown(answer))
             {
                 Say(question.Leave(draft));
-                return true;
+                return Outcome.Answered;
             }
 
+            string before = draft.Text;
             if (Refusal(question, line, answer) is { } why)
             {
                 Say(why);
@@ -76,11 +106,28 @@ internal sealed class StartInterview(PlanDraft draft, TextReader answers, TextWr
             Say(question.Understood(draft));
             if (!question.IsList)
             {
-                return true;
+                return Outcome.Answered;
             }
+
+            lines.Push(before);
         }
 
-        return false;
+        return Outcome.Ended;
+    }
+
+    /// <summary>Takes the last line of a list back.</summary>
+    private void TakeBack(Stack<string> lines)
+    {
+        if (lines.TryPop(out string? before))
+        {
+            draft.GoBackTo(before);
+            keep(draft);
+            Say("the last line is taken back");
+        }
+        else
+        {
+            Say("there is nothing before it today; any text editor changes the file");
+        }
     }
 
     private string? Refusal(StartQuestion question, string line, string answer) =>

@@ -40,6 +40,8 @@ internal static partial class StartWords
 
     internal static bool IsUnknown(string answer) => Unknown.Contains(answer.TrimEnd('.', '!').ToLowerInvariant());
 
+    internal static bool IsBack(string answer) => answer.Equals("back", StringComparison.OrdinalIgnoreCase);
+
     internal static bool IsStop(string answer) => answer.Equals("stop", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Parts of a line, parted by semicolons or commas; a comma between digits parts thousands.</summary>

@@ -258,6 +258,30 @@ public sealed class StartCommandTests : IDisposable
     }
 
     [Fact]
+    public void Back_asks_the_one_before_again()
+    {
+        string[] answers = StartedPlan.PacedCorner;
+        started.Start(answers);
+        string whole = started.Text;
+        started.Forget();
+        string[] corrected = [.. answers.Take(answers.Length - 1).SelectMany(a => new[] { a, "back", a }), answers[^1]];
+        var (exit, output, error) = started.Start(corrected);
+        Assert.Equal((0, ""), (exit, error));
+        Assert.Contains("the last line is taken back", output, StringComparison.Ordinal);
+        Assert.Equal(whole, started.Text);
+    }
+
+    [Fact]
+    public void A_side_that_cannot_be_is_mended_by_going_back()
+    {
+        string[] answers = StartedPlan.PacedCorner;
+        string output = started.Start("back", answers[0], answers[1], answers[2], "57, 34, 430, 45, 30", answers[4], "back", answers[3], answers[4]).Out;
+        Assert.Contains("there is nothing before it", output, StringComparison.Ordinal);
+        Assert.Equal(2, Count(output, "Its sides in order"));
+        Assert.Contains("0.42 ac from 5 sides", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Stop_keeps_what_there_is()
     {
         Assert.Contains("keeps what you answered", started.Start("Long Meadow", "stop", "never read").Out, StringComparison.Ordinal);
