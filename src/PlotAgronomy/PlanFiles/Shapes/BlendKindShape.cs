@@ -88,7 +88,9 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                 Offer = offer,
                 Yield = at.Maybe(yield),
                 OwnEmergence = at.Maybe(emergence) is { } own
-                    ? at.Try(emergence, () => Fraction.FromValue(Guard.AboveUpTo(own.Value, 0, 1, "of the living seed", "ownEmergence")))
+                    ? at.Try(emergence, () =>
+                        Fraction.FromValue(Guard.AboveUpTo(own.Value, 0, 1, "of the living seed", nameof(PlannedKind.OwnEmergence)))
+                    )
                     : null,
             };
         });
