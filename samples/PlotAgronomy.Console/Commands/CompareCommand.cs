@@ -12,6 +12,7 @@ internal static class CompareCommand
             CompareLimeCommand.Create(streams),
             CompareLotsCommand.Create(streams),
             CompareBagCommand.Create(streams),
+            ComparePlansCommand.Create(streams),
         };
 
     internal static Argument<string> File() => new("file") { Description = "Plan file." };

@@ -23,6 +23,7 @@ internal static class RootCommands
             RecordCommand.Create(streams),
             HistoryCommand.Create(streams),
             ReviewCommand.Create(streams),
+            PropertyCommand.Create(streams),
             CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
         };
         var parsed = root.Parse(args);

@@ -63,7 +63,7 @@ internal sealed class SheetOptions
         }
 
         return make(streams.Error.WriteLine) is { } sheet
-            ? SheetOutput.Write(sheet, form, parsed.GetValue(work), columns, parsed.GetValue(output), input, streams)
+                ? SheetOutput.Write(sheet, form, parsed.GetValue(work), columns, parsed.GetValue(output), input, streams)
             : refused?.Invoke() is { } code and not ExitCode.Done ? code
             : ExitCode.BadInput;
     }

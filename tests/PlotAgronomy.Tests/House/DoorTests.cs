@@ -4,6 +4,7 @@ using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using PlotAgronomy.Calendar;
 using PlotAgronomy.Planning;
+using PlotAgronomy.Records;
 using PlotAgronomy.Sheets;
 using PlotAgronomy.Tests.Support;
 
@@ -69,7 +70,16 @@ public partial class DoorTests
         return reached;
     });
 
-    private static HashSet<Type> MadeBehindADoor => [.. Timed.Value.Made, .. Solved.Value.Made, .. Compared.Value.Made, .. Calibrated.Value.Made];
+    /// <summary>The plot book of a plan: what is recorded, told and reviewed; and several plans together.</summary>
+    private static readonly Lazy<ReachedCode> Booked = new(() =>
+    {
+        var reached = new ReachedCode(HouseAssembly.Library);
+        Type[] doors = [typeof(PlotRecord), typeof(PlotHistory), typeof(PlanReview), typeof(PropertyPlan), typeof(PlansSideBySide)];
+        reached.From([.. doors.SelectMany(d => d.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)), .. GettersOf([.. doors])]);
+        return reached;
+    });
+
+    private static HashSet<Type> MadeBehindADoor => [.. Booked.Value.Made, .. Timed.Value.Made, .. Solved.Value.Made, .. Compared.Value.Made, .. Calibrated.Value.Made];
 
     private static ImmutableArray<(string Type, string Want, string Page)> FromCode =>
         [

@@ -40,6 +40,20 @@ public class NextYearTests
         Assert.DoesNotContain("record-rotate", Suggested(KindRankingTests.Stands(("forage radish", 2024, "n", 30), ("crimson clover", 2025, "n", 30))));
     }
 
+    /// <summary>Cereals and clovers may follow themselves; what stays in the ground are the pests of brassicas.</summary>
+    [Fact]
+    public void Cereals_two_years_running_are_no_reason_to_rotate() =>
+        Assert.DoesNotContain("record-rotate", Suggested(KindRankingTests.Stands(("cereal rye", 2024, "n", 30), ("winter oats", 2025, "n", 30), ("crimson clover", 2024, "n", 30), ("crimson clover", 2025, "n", 30))));
+
+    /// <summary>Poor stands of another plot, and stands that failed, say nothing of the rate here.</summary>
+    [Fact]
+    public void The_rate_rests_on_stands_of_this_plot_that_did_not_fail()
+    {
+        Assert.DoesNotContain("record-own-emergence", Suggested(KindRankingTests.Stands(("crimson clover", 2023, "s", 18), ("crimson clover", 2024, "s", 18), ("crimson clover", 2024, "n", 30), ("crimson clover", 2025, "n", 30))));
+        Assert.DoesNotContain("record-own-emergence", Suggested(KindRankingTests.Stands(("winter oats", 2024, "n", 2), ("winter oats", 2025, "n", 2))));
+        Assert.Contains("record-failed-twice", Suggested(KindRankingTests.Stands(("winter oats", 2024, "n", 2), ("winter oats", 2025, "n", 2))));
+    }
+
     [Fact]
     public void A_month_that_fed_nothing_names_kinds_of_use_then()
     {

@@ -25,7 +25,9 @@ internal sealed class BookKeeper(PlotAnswers answers, PlotBookFolder folder, str
             return ExitCode.BadInput;
         }
 
-        streams.Out.WriteLine("As planned, or what instead? Answer yes, none, or what was done; a day only where it was another.");
+        streams.Out.WriteLine(
+            "As planned, or what instead? Answer yes, none, or what was done; a day only where it was another."
+        );
         streams.Out.WriteLine("A blank line leaves a question for another time.");
         int open = 0;
         foreach (var question in questions)
@@ -79,9 +81,10 @@ internal sealed class BookKeeper(PlotAnswers answers, PlotBookFolder folder, str
                 continue;
             }
 
-            var record = line.StartsWith("instead", StringComparison.Ordinal) || line.StartsWith("strike", StringComparison.Ordinal)
-                ? Read()
-                : last ??= Read();
+            var record =
+                line.StartsWith("instead", StringComparison.Ordinal) || line.StartsWith("strike", StringComparison.Ordinal)
+                    ? Read()
+                    : last ??= Read();
             if (record.TryRead(line, out var entries, out string problem))
             {
                 Say(Write(entries));

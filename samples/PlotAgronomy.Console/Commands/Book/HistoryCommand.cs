@@ -1,6 +1,5 @@
 using System.CommandLine;
 using PlotAgronomy.Records;
-using PlotAgronomy.Sample.Output;
 using PlotAgronomy.Sheets;
 using UnitsNet;
 
@@ -16,7 +15,10 @@ internal static class HistoryCommand
             Description = "Name of a plot, or a plan file; every plot of the book when left out.",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        var on = new Option<string?>("--on") { Description = "Day up to which it is told; that of the latest entry when left out." };
+        var on = new Option<string?>("--on")
+        {
+            Description = "Day up to which it is told; that of the latest entry when left out.",
+        };
         var book = new BookOptions();
         var options = new SheetOptions();
         var command = new Command("history", "Tell from the plot book what was done, what is owed, what grew.") { about };

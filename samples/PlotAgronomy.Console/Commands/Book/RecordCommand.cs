@@ -1,6 +1,4 @@
 using System.CommandLine;
-using PlotAgronomy.Planning;
-using PlotAgronomy.Records;
 
 namespace PlotAgronomy.Sample.Commands;
 

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using PlotAgronomy.Planning;
-using PlotAgronomy.Records;
 using PlotAgronomy.Sample.Output;
 
 namespace PlotAgronomy.Sample.Commands;
@@ -29,8 +27,10 @@ internal static class ReviewCommand
         command.SetAction(parsed =>
         {
             Action<string> say = streams.Error.WriteLine;
-            if (!int.TryParse(parsed.GetValue(year), NumberStyles.None, CultureInfo.InvariantCulture, out int reviewed)
-                || reviewed is < 1900 or > 9998)
+            if (
+                !int.TryParse(parsed.GetValue(year), NumberStyles.None, CultureInfo.InvariantCulture, out int reviewed)
+                || reviewed is < 1900 or > 9998
+            )
             {
                 say($"expected a year such as 2026, found '{parsed.GetValue(year)}'");
                 return ExitCode.BadInput;
@@ -53,7 +53,14 @@ internal static class ReviewCommand
                 return code;
             }
 
-            if ((File.Exists(target) ? "it is there already, and a plan is not written over" : OutputFile.WhyNot(target, source)) is { } why)
+            if (
+                (
+                    File.Exists(target)
+                        ? "it is there already, and a plan is not written over"
+                        : OutputFile.WhyNot(target, source)
+                ) is
+                { } why
+            )
             {
                 say($"cannot write '{target}': {why}");
                 return ExitCode.Usage;

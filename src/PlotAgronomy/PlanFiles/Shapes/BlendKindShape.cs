@@ -99,7 +99,9 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                 Offer = offer,
                 Yield = at.Maybe(yield),
                 OwnEmergence = at.Maybe(emergence) is { } came
-                    ? at.Try(emergence, () => Fraction.FromValue(Guard.AboveUpTo(came.Value, 0, 1, "of the living seed", "ownEmergence")))
+                    ? at.Try(emergence, () =>
+                        Fraction.FromValue(Guard.AboveUpTo(came.Value, 0, 1, "of the living seed", nameof(PlannedKind.OwnEmergence)))
+                    )
                     : null,
             };
         });

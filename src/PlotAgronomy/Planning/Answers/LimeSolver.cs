@@ -35,7 +35,7 @@ internal static class LimeSolver
             : NoneBy(soil, targetPh);
         bool isWeak = WeaklyBufferedLime.AppliesTo(soil, counted);
         var capped = need is not null && isWeak && printed is null ? Capped(plan, need) : need;
-        var used = StillToGo(plan, capped);
+        var used = LimeSince.StillToGo(plan, capped);
         var offers = Offers(plan, used, isWeak, WithNitrogen(plan, fertilizer));
         var expected = printed is { TargetPh: null } ? null : Outlook(plan, need, used, offers?.CheapestForPlot);
         ImmutableArray<OpenQuestion> missing = [.. Missing(plan, choice, need, computed, counted)];
@@ -106,38 +106,17 @@ internal static class LimeSolver
         plan.Printed?.Lime is { } printed
             ? LimeQuestions
                 .For(printed, plan.ReportOrNone.Laboratory)
-                .Where(q => q is not OpenQuestion<Length> || TreatedDepth(plan) is not null)
+                .Where(q => q is not OpenQuestion<Length> || LimeSince.TreatedDepth(plan) is not null)
         : need is not null ? []
         : computed is not null ? computed.Questions
         : !plan.IsTested ? [SoilQuestions.Report()]
         : LimeQuestions.ForNoMethod(plan.Soil, targetPh, choice.Fitting);
 
     private static LimeRate Capped(PlotPlan plan, LimeRate need) =>
-        WeakBuffering.Capped(plan.LimeMethod!, need, TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, LimePlacing.Of(plan)));
-
-    private static Length? TreatedDepth(PlotPlan plan) =>
-        LimePlacing.Of(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;
-
-    /// <summary>What goes on now, without what went on since the sample was taken.</summary>
-    private static LimeRate? StillToGo(PlotPlan plan, LimeRate? rate)
-    {
-        if (rate is null || plan.LimeSinceSample is not { } since)
-        {
-            return rate;
-        }
-
-        double whole = AtTreatedDepth(plan, rate).OfBasis.PoundsPerAcre;
-        double left = LimeSums.LessCredit(whole, since.PoundsPerAcre);
-        return left * 100 < whole * PlanningConstants.All["lime-left-least"] ? rate.With(ApplicationRate.Zero)
-            : whole > 0 ? rate.With(rate.OfBasis * (left / whole))
-            : rate;
-    }
-
-    /// <summary>The rate for the soil that is really treated, as it is ordered.</summary>
-    internal static LimeRate AtTreatedDepth(PlotPlan plan, LimeRate rate) =>
-        rate.AtDepth(
-            (rate.Silent.HasFlag(LimeLabels.Depth) ? rate.Depth : TreatedDepth(plan))
-                ?? LimePlacementRule.DepthOf(rate, LimePlacing.Of(plan))
+        WeakBuffering.Capped(
+            plan.LimeMethod!,
+            need,
+            LimeSince.TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, LimePlacing.Of(plan))
         );
 
     /// <summary>A printed rate, none of it where the soil has the pH already.</summary>
@@ -172,7 +151,7 @@ internal static class LimeSolver
                     Material = plan.LimeOffers[0].Item,
                     Area = plan.Plot.Area,
                     Placement = LimePlacing.Of(plan),
-                    WorkedDepth = used.Silent.HasFlag(LimeLabels.Depth) ? used.Depth : TreatedDepth(plan),
+                    WorkedDepth = used.Silent.HasFlag(LimeLabels.Depth) ? used.Depth : LimeSince.TreatedDepth(plan),
                     Soil = plan.Soil,
                     EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
                     WithUreaOrAmmonium = withNitrogen,
@@ -209,7 +188,7 @@ internal static class LimeSolver
                     Soil = soil,
                     Rate = need,
                     ShareDelivered = Fraction.FromValue(
-                        Math.Min(1, (used.RatioTo(need) * ShareAtFirst(order)) + Since(plan, need))
+                        Math.Min(1, (used.RatioTo(need) * ShareAtFirst(order)) + LimeSince.Part(plan, need))
                     ),
                     Material = bought.Offer.Item,
                     Placement = LimePlacing.Of(plan),
@@ -218,10 +197,6 @@ internal static class LimeSolver
                     Kinds = [.. plan.Kinds.Select(k => k.Kind)],
                 }
             );
-
-    /// <summary>The part of the need that went on since the sample was taken.</summary>
-    private static double Since(PlotPlan plan, LimeRate need) =>
-        plan.LimeSinceSample is { } since && AtTreatedDepth(plan, need).OfBasis is { PoundsPerAcre: > 0 } whole ? since / whole : 0;
 
     /// <summary>All of it where nothing is left to buy, because earlier lime is credited with it.</summary>
     private static double ShareAtFirst(LimeOrder order) =>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Records;
 using UnitsNet;
@@ -107,7 +106,8 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
         new()
         {
             Asks = $"Seed sown, {pass.Names}",
-            Planned = $"{string.Join(", ", pass.Kinds.Select(k => $"{k.Planned.Kind.ShortName} {Print(k.Weight.ToMass())}"))}"
+            Planned =
+                $"{string.Join(", ", pass.Kinds.Select(k => $"{k.Planned.Kind.ShortName} {Print(k.Weight.ToMass())}"))}"
                 + On(plan.PlantingDate),
             Example = "1 lb left, or a weight a kind: oats 20 lb",
             Day = plan.PlantingDate,
@@ -144,10 +144,7 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
 
     private static bool IsNote(BookEntry entry, string start, string asked) =>
         entry is NoteEntry { Note: { } note }
-        && (
-            (start.Length > 0 && note.StartsWith(start, StringComparison.Ordinal))
-            || note == $"{BlankReader.NotDone} {asked}"
-        );
+        && ((start.Length > 0 && note.StartsWith(start, StringComparison.Ordinal)) || note == $"{BlankReader.NotDone} {asked}");
 
     private static string TellSetting(PlannedWalk walk) =>
         walk.Seed?.Run is { } run && walk.Pass.TimePer100Feet is { } time
@@ -164,8 +161,7 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
 
     private static string Planned(PlannedWalk walk, DateOnly? day) => $"{Print(walk.Pass.Load)}{Bags(walk)}{On(day)}";
 
-    private static string Bags(PlannedWalk walk) =>
-        LoadOf(walk).BagCount is { } bags ? $", {Amounts.Print(bags, 1)} bag(s)" : "";
+    private static string Bags(PlannedWalk walk) => LoadOf(walk).BagCount is { } bags ? $", {Amounts.Print(bags, 1)} bags" : "";
 
     private static string On(DateOnly? day) => day is { } known ? $", {FieldWriter.Of(known)}" : ", day not set";
 

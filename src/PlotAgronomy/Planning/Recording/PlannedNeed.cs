@@ -44,7 +44,7 @@ internal static class PlannedNeed
             yield break;
         }
 
-        var rate = LimeSolver.AtTreatedDepth(plan, whole);
+        var rate = LimeSince.AtTreatedDepth(plan, whole);
 
         var from = plan.ReportOrNone.SampledOn ?? SeasonOf(plan);
         var stands = book.Of<NeedEntry>(plan.Plot.Name).LastOrDefault(n => n.Lime is not null && n.On == from)?.Lime;
@@ -82,7 +82,10 @@ internal static class PlannedNeed
         }
 
         var stands = book.Of<NeedEntry>(plan.Plot.Name).LastOrDefault(n => n.Lime is null && n.On == from);
-        if (stands is null || (stands.Nitrogen, stands.Phosphate, stands.Potash) != (entry.Nitrogen, entry.Phosphate, entry.Potash))
+        if (
+            stands is null
+            || (stands.Nitrogen, stands.Phosphate, stands.Potash) != (entry.Nitrogen, entry.Phosphate, entry.Potash)
+        )
         {
             yield return entry;
         }

@@ -62,9 +62,7 @@ public sealed class PlotRecord
                 .Select(b =>
                     Question(
                         b,
-                        settings.Contains(b)
-                            ? readers.Setting([.. field.Walks.Where(w => w.Seed is not null)])
-                            : readers.For(b)
+                        settings.Contains(b) ? readers.Setting([.. field.Walks.Where(w => w.Seed is not null)]) : readers.For(b)
                     )
                 ),
         ];
@@ -75,10 +73,7 @@ public sealed class PlotRecord
         var from = PlannedNeed.SeasonOf(answers.Plan);
         return new(blank, reader)
         {
-            Answered =
-            [
-                .. book.Of<BookEntry>(answers.Plan.Plot.Name).Where(e => e.On >= from).Where(reader.IsAnsweredBy),
-            ],
+            Answered = [.. book.Of<BookEntry>(answers.Plan.Plot.Name).Where(e => e.On >= from).Where(reader.IsAnsweredBy)],
         };
     }
 }

@@ -7,11 +7,7 @@ namespace PlotAgronomy.Planning;
 internal static class RecordReading
 {
     /// <summary>What cannot be read or cannot be meant is told, and nothing of it is taken.</summary>
-    internal static bool Try(
-        Func<ImmutableArray<BookEntry>> read,
-        out ImmutableArray<BookEntry> entries,
-        out string problem
-    )
+    internal static bool Try(Func<ImmutableArray<BookEntry>> read, out ImmutableArray<BookEntry> entries, out string problem)
     {
         try
         {

@@ -93,7 +93,9 @@ internal static partial class RecordText
         var said = Cages().Match(text);
         if (!said.Success)
         {
-            throw new FormatException("say inside and outside of each cage, and the ground: 620/350 540/400 g in 9.6 ft2, 22 % dry");
+            throw new FormatException(
+                "say inside and outside of each cage, and the ground: 620/350 540/400 g in 9.6 ft2, 22 % dry"
+            );
         }
 
         string unit = said.Groups["unit"].Value;
@@ -105,8 +107,7 @@ internal static partial class RecordText
             DryMatter = said.Groups["dry"].Success ? TypedText.Percent(said.Groups["dry"].Value) : null,
             Pairs =
             [
-                .. said
-                    .Groups["pairs"]
+                .. said.Groups["pairs"]
                     .Value.Split(' ', StringSplitOptions.RemoveEmptyEntries)
                     .Select(pair => pair.Split('/'))
                     .Select(pair => new ClippedPair

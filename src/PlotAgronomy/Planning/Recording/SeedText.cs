@@ -44,7 +44,10 @@ internal static partial class SeedText
             }
         }
 
-        return sown with { Lots = weights.Count == 0 ? planned : Used(planned, weights) };
+        return sown with
+        {
+            Lots = weights.Count == 0 ? planned : Used(planned, weights),
+        };
     }
 
     private static SowingEntry Entry(PlotPlan plan, ImmutableArray<UsedLot> lots, DateOnly on) =>
@@ -62,7 +65,8 @@ internal static partial class SeedText
             .. pass.Kinds.SelectMany(k =>
                 k.FromOthers.IsEmpty
                     ? [new UsedLot { Lot = k.Planned.Offer.Item, Used = k.Weight }]
-                    : k.FromOthers.Select(l => new UsedLot
+                    : k
+                        .FromOthers.Select(l => new UsedLot
                         {
                             Lot = l.Offer.Item,
                             Used = BulkSeedMass.FromPounds(l.Weight.Pounds),

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Records;
 using PlotAgronomy.Reference;
 using UnitsNet;
@@ -81,13 +80,12 @@ internal sealed class SingleEntry(PlotAnswers answers, PlotBook book)
     private SowingEntry Seed(DateOnly on, string text)
     {
         var passes = answers.Spreading.OrNull()?.Passes ?? [];
-        var pass =
-            passes.FirstOrDefault(p =>
-                p.Kinds.Any(k =>
-                    text.Contains(k.Planned.Kind.ShortName, StringComparison.OrdinalIgnoreCase)
-                    || text.Contains(k.Planned.Kind.CommonName, StringComparison.OrdinalIgnoreCase)
-                )
-            ) ?? (passes is [var only] ? only : null);
+        var pass = passes.FirstOrDefault(p =>
+            p.Kinds.Any(k =>
+                text.Contains(k.Planned.Kind.ShortName, StringComparison.OrdinalIgnoreCase)
+                || text.Contains(k.Planned.Kind.CommonName, StringComparison.OrdinalIgnoreCase)
+            )
+        ) ?? (passes is [var only] ? only : null);
         return pass is null
             ? throw new FormatException($"name a kind: {string.Join(", ", passes.Select(p => p.Names))}")
             : SeedText.Instead(plan, pass, on, text);

@@ -47,9 +47,10 @@ internal static class ForerunnerChanges
             ),
         ];
         var credit =
-            last.LegumeCredit is { } stated && fitting.Contains(stated) ? stated
-            : fitting.FirstOrDefault(c => c.Institution == last.NutrientSystem?.Institution)
-                ?? (fitting is [var only] ? only : null);
+            last.LegumeCredit is { } stated && fitting.Contains(stated)
+                ? stated
+                : fitting.FirstOrDefault(c => c.Institution == last.NutrientSystem?.Institution)
+                    ?? (fitting is [var only] ? only : null);
         string left = $"nitrogen left by {legume.ShortName}";
         return credit is null
             ? new()

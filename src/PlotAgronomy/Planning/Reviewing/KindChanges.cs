@@ -15,10 +15,9 @@ internal static class KindChanges
         foreach (var asked in next.Suggestions)
         {
             var change =
-                asked.Family is { } family ? LeftOut(asked, kinds, k => PlotAdvice.IsOfFamily(k, family), family)
+                asked.Family is { } family ? LeftOut(asked, kinds, family.Holds)
                 : asked.Emergence is { } emergence ? Rate(asked, kinds, emergence)
-                : asked.Why.Code == RecordCodes.FailedTwice
-                    ? LeftOut(asked, kinds, k => k.Id == asked.Kinds[0].Id, asked.Kinds[0].ShortName)
+                : asked.Why.Code == RecordCodes.FailedTwice ? LeftOut(asked, kinds, k => k.Id == asked.Kinds[0].Id)
                 : Added(asked, last, kinds);
             if (change is not null)
             {
@@ -31,12 +30,7 @@ internal static class KindChanges
     }
 
     /// <summary>The others take the room of what is left out; nothing is left out where nothing would remain.</summary>
-    private static PlanChange? LeftOut(
-        Suggestion asked,
-        ImmutableArray<PlannedKind> kinds,
-        Func<CropKind, bool> isOut,
-        string name
-    )
+    private static PlanChange? LeftOut(Suggestion asked, ImmutableArray<PlannedKind> kinds, Func<CropKind, bool> isOut)
     {
         ImmutableArray<PlannedKind> gone = [.. kinds.Where(k => isOut(k.Kind))];
         if (gone.IsEmpty)

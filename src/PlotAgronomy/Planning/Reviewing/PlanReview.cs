@@ -34,7 +34,10 @@ public sealed class PlanReview
         Guard.NotNull(book);
         if (last.PlantingDate is not { } planted)
         {
-            throw new ArgumentException("The plan has no day of planting: set it, so that the next one can follow.", nameof(last));
+            throw new ArgumentException(
+                "The plan has no day of planting: set it, so that the next one can follow.",
+                nameof(last)
+            );
         }
 
         return planted.Year <= year

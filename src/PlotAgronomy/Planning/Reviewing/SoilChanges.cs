@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Records;
-using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
 

@@ -15,7 +15,9 @@ internal static class SeedSolver
         plan.Kinds.IsEmpty || SeedParts.BeforeBlending(plan).Any()
             ? null
             : Blend.FromSharesOfFullStand([
-                .. plan.Kinds.Select(kind => (Component(kind, plan.SowingMethod!.Value), kind.Share.ShareOfFullStand * kind.SowingFactor)),
+                .. plan.Kinds.Select(kind =>
+                    (Component(kind, plan.SowingMethod!.Value), kind.Share.ShareOfFullStand * kind.SowingFactor)
+                ),
             ]);
 
     /// <param name="plan">Plan.</param>

@@ -23,12 +23,10 @@ public sealed class NextYear : IWorkedResult
         Kinds = kinds;
         Owed = PlotOwed.Of(book, plot, area, on);
         report = book.Of<SoilReportEntry>(plot).LastOrDefault(r => r.On <= on);
-        var here = book.Of<SowingEntry>(plot).SelectMany(s => s.Kinds).Select(k => k.Id).ToHashSet();
+        var failed = PlotAdvice.FailedIds(book, plot, on);
         emerged =
         [
-            .. KindRanking
-                .Of(book, RankedMeasure.Emergence)
-                .Kinds.Where(k => k.Kind is { } kind && here.Contains(kind.Id) && IsToTell(k)),
+            .. KindRanking.OfPlot(book, plot).Kinds.Where(k => k.Kind is { } kind && !failed.Contains(kind.Id) && IsToTell(k)),
         ];
     }
 
@@ -129,7 +127,7 @@ public sealed class NextYear : IWorkedResult
                 ("usual", StandOutcome.Percent(Usual)),
                 ("factor", Amounts.Print(Factor(kind), 2))
             ),
-            [.. book.Current.OfType<CountEntry>().Where(c => c.Kind?.Id == kind.Kind!.Id)],
+            [.. book.Of<CountEntry>(Plot).Where(c => c.Kind?.Id == kind.Kind!.Id)],
             [kind.Kind!]
         )
         {

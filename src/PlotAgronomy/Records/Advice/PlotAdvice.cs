@@ -47,7 +47,7 @@ internal static class PlotAdvice
         }
     }
 
-    /// <summary>Families of annual kinds that were sown in each of the last years in which anything was.</summary>
+    /// <summary>Families that were sown in each of the last years in which anything was.</summary>
     internal static IEnumerable<Suggestion> Rotation(PlotBook book, string plot, DateOnly on)
     {
         int running = (int)RecordConstants.All["family-years"];
@@ -56,32 +56,31 @@ internal static class PlotAdvice
             .GroupBy(s => s.On.Year)
             .OrderByDescending(y => y.Key)
             .Take(running)
-            .Select(y => (Year: y.Key, Sown: y.ToList(), Families: FamiliesOf(y)))
+            .Select(y => (Year: y.Key, Sown: y.ToList()))
+            .OrderBy(y => y.Year)
             .ToList();
-        if (years.Count < running || years[0].Year - years[^1].Year >= running)
-        {
-            return [];
-        }
-
-        return years[0]
-            .Families.Where(f => years.All(y => y.Families.Contains(f)))
-            .Order(StringComparer.Ordinal)
-            .Select(f => new Suggestion(
-                FindingCatalog.Create(
-                    RecordCodes.Rotate,
-                    ("family", f),
-                    ("plot", plot),
-                    ("years", string.Join(" and ", years.Select(y => y.Year).Order().Select(y => ExactText.Of(y))))
-                ),
-                [.. years.SelectMany(y => y.Sown).Where(s => FamiliesOf([s]).Contains(f)).OrderBy(s => s.On)],
-                []
-            )
-            {
-                Family = f,
-            });
+        return years.Count < running || years[^1].Year - years[0].Year >= running
+            ? []
+            : RotatedFamily
+                .All.Where(f => years.All(y => y.Sown.Any(s => s.Kinds.Any(f.Holds))))
+                .Select(f => new Suggestion(
+                    FindingCatalog.Create(
+                        RecordCodes.Rotate,
+                        ("family", f.Words),
+                        ("plot", plot),
+                        ("years", string.Join(" and ", years.Select(y => ExactText.Of(y.Year))))
+                    ),
+                    [.. years.SelectMany(y => y.Sown).Where(s => s.Kinds.Any(f.Holds))],
+                    []
+                )
+                {
+                    Family = f,
+                });
     }
 
-    internal static bool IsOfFamily(CropKind kind, string family) => kind.LifeCycle == LifeCycle.Annual && kind.Family == family;
+    /// <summary>The kinds that failed on the plot more than once.</summary>
+    internal static HashSet<string> FailedIds(PlotBook book, string plot, DateOnly on) =>
+        [.. FailedKinds(book, plot, on).Select(f => f.Kind.Id)];
 
     internal static SeasonOfUse SeasonOf(int month) =>
         month switch
@@ -92,9 +91,6 @@ internal static class PlotAdvice
             10 or 11 => SeasonOfUse.MidFall,
             _ => SeasonOfUse.LateWinter,
         };
-
-    private static HashSet<string> FamiliesOf(IEnumerable<SowingEntry> sown) =>
-        [.. sown.SelectMany(s => s.Kinds).Where(k => k.LifeCycle == LifeCycle.Annual).Select(k => k.Family)];
 
     private static IEnumerable<(CropKind Kind, List<StandOutcome> Stands)> FailedKinds(PlotBook book, string plot, DateOnly on) =>
         StandOutcome

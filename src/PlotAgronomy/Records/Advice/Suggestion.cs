@@ -9,7 +9,7 @@ namespace PlotAgronomy.Records;
 internal sealed record Suggestion(Finding Why, ImmutableArray<BookEntry> From, ImmutableArray<CropKind> Kinds)
 {
     /// <summary>Gets the family that gives way; null where it is about something else.</summary>
-    internal string? Family { get; init; }
+    internal RotatedFamily? Family { get; init; }
 
     /// <summary>Gets the part of the living seed that comes up; null where it is about something else.</summary>
     internal double? Emergence { get; init; }

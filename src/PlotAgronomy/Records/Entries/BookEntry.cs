@@ -58,12 +58,6 @@ public abstract record BookEntry
     /// <summary>Gets the word that tells what sort of entry it is.</summary>
     internal abstract string What { get; }
 
-    /// <summary>Gets what several of its sort are called.</summary>
-    internal string Sort => EntryWords.Sort(this);
-
-    /// <summary>Gets what it tells, in a few words.</summary>
-    internal string InWords => EntryWords.Of(this);
-
     /// <summary>Entries are equal to themselves alone.</summary>
     /// <param name="other">Another entry.</param>
     /// <returns>True when it is the same object.</returns>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Records;
 
@@ -37,10 +36,10 @@ internal static class EntryWords
             CountEntry count =>
                 $"counted: {count.Kind?.ShortName ?? "everything"}, {Amounts.Print(count.Plants.Average(), 1)} plants in "
                     + $"{Amounts.Print(count.Hoop, "ft2", 2)}, {Amounts.Print(count.Plants.Length, 0)} hoops",
-            WeedEntry weeds => $"weeds: {weeds.Seen}{(weeds.Cover is { } part ? $", {Amounts.Print(part, 0)}" : "")}",
+            WeedEntry weeds => $"weeds: {weeds.Seen}{Cover(weeds.Cover)}",
             ClippingEntry clipped => $"cages: {CageOutcome.Of(clipped)}",
             BrowseEntry browse =>
-                $"browse: {browse.Kind?.ShortName ?? "the plot"}, {Amounts.Print(BrowsedOf(browse), 0)} % of the plants' growth eaten",
+                $"browse: {browse.Kind?.ShortName ?? "the plot"}, {Amounts.Print(BrowsedOf(browse), 0)} % eaten",
             CameraEntry camera => $"camera: {Amounts.Print(camera.Images, 0)} pictures in {Amounts.Print(camera.Days, 0)} days",
             _ => "note",
         };
@@ -49,17 +48,14 @@ internal static class EntryWords
         return own + note + place;
     }
 
+    private static string Cover(Fraction? cover) => cover is { } part ? $", {Amounts.Print(part, 0)}" : "";
+
     private static string Ph(SoilReport report) =>
         report.WaterPh is { } ph ? $"pH {Amounts.Print(ph.Value, 1)}" : "no pH in water";
 
     private static string Needed(NeedEntry need)
     {
-        (string Name, ApplicationRate? Rate)[] rates =
-        [
-            ("N", need.Nitrogen),
-            ("P2O5", need.Phosphate),
-            ("K2O", need.Potash),
-        ];
+        (string Name, ApplicationRate? Rate)[] rates = [("N", need.Nitrogen), ("P2O5", need.Phosphate), ("K2O", need.Potash)];
         return string.Join(
             ", ",
             (need.Lime is { } lime ? new[] { $"lime {lime}" } : []).Concat(
@@ -75,8 +71,7 @@ internal static class EntryWords
 
     private static string Lot(SownLot lot) => $"{lot.Lot.Kind.ShortName} {Amounts.Print(lot.Used.ToMass(), "lb", 1)}";
 
-    private static string Passes(SowingEntry sown) =>
-        sown.Passes is { } count ? $" in {Amounts.Print(count, 0)} pass(es)" : "";
+    private static string Passes(SowingEntry sown) => sown.Passes is { } count ? $" in {Amounts.Print(count, 0)} pass(es)" : "";
 
     private static string Days(int days) => days > 1 ? $" in {Amounts.Print(days, 0)} days" : "";
 

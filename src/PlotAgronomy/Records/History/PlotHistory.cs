@@ -57,8 +57,31 @@ public sealed class PlotHistory : IWorkedResult
     /// <summary>Gets what it suggests for the next year.</summary>
     public NextYear Next { get; }
 
+    /// <summary>Gets what is asked for beyond what is owed, and lime that is still at work.</summary>
+    public ImmutableArray<Finding> Advice
+    {
+        get
+        {
+            var owed = Owed.Findings.Where(f => f.Code != RecordCodes.LimeAtWork).ToHashSet();
+            return [.. Next.Findings.Where(f => !owed.Contains(f))];
+        }
+    }
+
     /// <summary>Gets what is to be remarked on the book itself: torn lines, and corrections that meet nothing.</summary>
     public ImmutableArray<Finding> Remarks { get; }
+
+    /// <summary>The first and the last year in which work was done; null where none was.</summary>
+    internal (int First, int Last)? Worked => Work.IsEmpty ? null : (Work[0].On.Year, Work[^1].On.Year);
+
+    /// <summary>How often each sort of work was done.</summary>
+    internal ImmutableArray<(string Sort, int Count)> WorkBySort =>
+        [.. Work.GroupBy(EntryWords.Sort).Select(g => (g.Key, g.Count()))];
+
+    /// <summary>Every entry in a few words.</summary>
+    internal ImmutableArray<(string Name, DateOnly On, string Words)> Lines =>
+        [.. Done.Select(e => (e.Id!, e.On, EntryWords.Of(e)))];
+
+    private ImmutableArray<BookEntry> Work => [.. Done.Where(e => e is LimeEntry or FertilizerEntry or SowingEntry)];
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Finding.InOrder([.. Remarks.Concat(Next.Findings).Distinct()]);

@@ -59,6 +59,10 @@ public sealed class KindRanking : IWorkedResult
         return new(Guard.Defined(measure), Observation.Of(book, measure));
     }
 
+    /// <summary>What came up of the kinds of one plot, stands that failed left out.</summary>
+    internal static KindRanking OfPlot(PlotBook book, string plot) =>
+        new(RankedMeasure.Emergence, Observation.EmergenceOn(book, plot));
+
     /// <inheritdoc/>
     public ImmutableArray<WorkedLine> ShowWork() => [.. Kinds.SelectMany(Lines)];
 

@@ -13,13 +13,23 @@ internal sealed record Observation(string Name, CropKind? Kind, string Plot, int
     internal static ImmutableArray<Observation> Of(PlotBook book, RankedMeasure measure) =>
         measure == RankedMeasure.Emergence ? Emergence(book) : Browse(book);
 
-    private static ImmutableArray<Observation> Emergence(PlotBook book) =>
+    /// <summary>What came up on one plot, stands that failed left out: more seed does not mend what killed them.</summary>
+    internal static ImmutableArray<Observation> EmergenceOn(PlotBook book, string plot) =>
+        Emergence(book, [plot], s => s.Verdict != StandVerdict.Failed);
+
+    private static ImmutableArray<Observation> Emergence(PlotBook book) => Emergence(book, book.Plots, _ => true);
+
+    private static ImmutableArray<Observation> Emergence(
+        PlotBook book,
+        ImmutableArray<string> plots,
+        Func<StandOutcome, bool> counts
+    ) =>
         [
-            .. from plot in book.Plots
+            .. from plot in plots
             from answer in StandOutcome.All(book, plot)
             where answer.TryGet(out _)
             let stand = answer.Value
-            where stand.IsOnTime && (stand.Count.Kind is not null || stand.Sowings[^1].Blend is not null)
+            where counts(stand) && stand.IsOnTime && (stand.Count.Kind is not null || stand.Sowings[^1].Blend is not null)
             select new Observation(stand.Name, stand.Count.Kind, plot, stand.Count.On.Year, stand.Emergence),
         ];
 

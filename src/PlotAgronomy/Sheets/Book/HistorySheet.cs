@@ -11,16 +11,17 @@ internal static class HistorySheet
         var first = plots[0];
         return new()
         {
-            Title = plots.Length == 1
-                ? $"{first.Plot}: what the book says up to {SheetText.Date(first.On)}"
-                : $"What the book says up to {SheetText.Date(first.On)}",
+            Title =
+                plots.Length == 1
+                    ? $"{first.Plot}: what the book says up to {SheetText.Date(first.On)}"
+                    : $"What the book says up to {SheetText.Date(first.On)}",
             Sections =
             [
                 .. plots.Select(Plot),
                 .. plots.Length == 1 ? [Entries(first)] : Enumerable.Empty<SheetSection>(),
                 .. first.Remarks.IsEmpty ? Enumerable.Empty<SheetSection>() : [Remarks(first)],
             ],
-            Findings = Finding.InOrder([.. plots.SelectMany(p => p.Findings).Distinct()]),
+            Findings = [.. plots.SelectMany(p => p.Findings).Distinct().OrderByDescending(f => f.Severity)],
             Sources = [.. plots.SelectMany(p => p.Sources).Distinct()],
         };
     }
@@ -28,23 +29,15 @@ internal static class HistorySheet
     private static SheetSection Plot(PlotHistory plot)
     {
         var sheet = new SectionWriter(FigureCode.Word(plot.Plot), $"{plot.Plot}, {Amounts.Print(plot.Area, "ac", 2)}");
-        sheet.Say($"Done: {HistoryWords.Done(plot)}.");
-        sheet.Say($"Owed: {HistoryWords.Owed(plot.Owed)}.");
+        sheet.Say(HistoryWords.Done(plot));
+        sheet.Say(HistoryWords.Owed(plot.Owed));
         foreach (string line in HistoryWords.Soil(plot).Concat(HistoryWords.Grown(plot)))
         {
             sheet.Say(line);
         }
 
-        var told = plot.Next.Findings;
-        if (told.IsEmpty)
-        {
-            sheet.Say("Next year: the book asks for no change.");
-        }
-        else
-        {
-            sheet.Remark(told.Select(f => ("Next year", f.Text)));
-        }
-
+        sheet.Say(plot.Advice.IsEmpty ? "Next year: the book asks for no change." : "Next year:");
+        sheet.Step(plot.Advice.Select(f => f.Text));
         return sheet.Close();
     }
 
@@ -53,7 +46,7 @@ internal static class HistorySheet
         var sheet = new SectionWriter("entries", "Entries");
         sheet.Table(
             ["entry", "day", "what"],
-            plot.Done.Select(e => new SheetRow { Cells = [e.Id ?? "-", SheetText.Date(e.On), e.InWords] })
+            plot.Lines.Select(l => new SheetRow { Cells = [l.Name, SheetText.Date(l.On), l.Words] })
         );
         return sheet.Close();
     }

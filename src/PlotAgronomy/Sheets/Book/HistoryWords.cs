@@ -6,42 +6,51 @@ namespace PlotAgronomy.Sheets;
 /// <summary>The lines of a plot's history.</summary>
 internal static class HistoryWords
 {
-    internal static string Done(PlotHistory plot)
-    {
-        var kinds = plot.Done.GroupBy(e => e.Sort).Select(g => $"{g.Key} {Amounts.Print(g.Count(), 0)}");
-        return plot.Done.IsEmpty
-            ? "nothing yet"
-            : $"{string.Join(", ", kinds)}, from {plot.Done[0].On.Year} to {plot.Done[^1].On.Year}";
-    }
+    internal static string Done(PlotHistory plot) =>
+        plot.Worked is var (first, last)
+            ? $"Done, {Span(first, last)}: "
+                + $"{string.Join(", ", plot.WorkBySort.Select(w => $"{w.Sort} {Amounts.Print(w.Count, 0)}"))}."
+            : "Done: nothing yet.";
 
     internal static string Owed(PlotOwed owed)
     {
         var lines = new List<string>();
-        if (owed.Lime.TryGet(out var lime) && !owed.Lime.Value.Rate.IsNone)
+        bool isLime = owed.Lime.TryGet(out var lime) && !lime.Rate.IsNone;
+        if (isLime)
         {
-            lines.Add(
-                $"lime {Amounts.Print(lime.StillOwed, "lb", 0)} of {Amounts.Print(lime.Need, "lb", 0)}"
-            );
+            lines.Add($"lime {Amounts.Print(lime!.StillOwed, "lb", 0)} of {Amounts.Print(lime.Need, "lb", 0)}");
         }
 
-        lines.AddRange(owed.Nutrients.Where(n => n.IsAsked).Select(Nutrient));
-        return lines.Count > 0 ? string.Join("; ", lines) : "no need stands in the book";
+        var asked = owed.Nutrients.Where(n => n.IsAsked && n.PercentOfNeed is not null).ToList();
+        lines.AddRange(asked.Where(n => !n.IsMet).Select(Missing));
+        if (lines.Count > 0)
+        {
+            return $"Owed: {string.Join("; ", lines)}.";
+        }
+
+        return isLime || asked.Count > 0 ? "Owed: nothing." : "Owed: not known, no need stands in the book.";
     }
 
-    private static string Nutrient(NutrientBalance balance)
+    internal static IEnumerable<string> Soil(PlotHistory plot)
     {
-        string name = SheetText.Symbol(balance.Nutrient);
-        return balance.IsMet
-            ? $"{name} nothing, {SheetText.Rate(balance.Delivered)} went on for {SheetText.Rate(balance.AtLeast)}"
-            : $"{name} {SheetText.Rate(balance.Missing)} of {SheetText.Rate(balance.AtLeast)}";
+        var changed = plot.Trends.Where(t => t.IsTrend || t.IsRealChange == true).ToList();
+        foreach (var trend in changed)
+        {
+            yield return $"{Capital(trend.What)}: {Amounts.Print(trend.Points[0].Value, 1)} to "
+                + $"{Amounts.Print(trend.Points[^1].Value, 1)} over {Amounts.Print(trend.Points.Length, 0)} tests, "
+                + $"{Standing(trend)}.";
+        }
+
+        if (plot.Trends.Except(changed).Select(t => t.What).ToList() is { Count: > 0 } same)
+        {
+            yield return $"No real change: {string.Join(", ", same.Distinct())}.";
+        }
     }
 
-    internal static IEnumerable<string> Soil(PlotHistory plot) =>
-        plot.Trends.Select(t =>
-            $"{Capital(t.What)}: {Amounts.Print(t.Points[0].Value, 1)} in {t.Points[0].On.Year} to "
-            + $"{Amounts.Print(t.Points[^1].Value, 1)} in {t.Points[^1].On.Year}, {Amounts.Print(t.Points.Length, 0)} tests: "
-            + $"{Standing(t)}."
-        );
+    private static string Missing(NutrientBalance balance) =>
+        $"{SheetText.Symbol(balance.Nutrient)} {SheetText.Rate(balance.Missing)} of {SheetText.Rate(balance.AtLeast)}";
+
+    private static string Span(int first, int last) => first == last ? $"{first}" : $"{first} to {last}";
 
     internal static IEnumerable<string> Grown(PlotHistory plot)
     {
@@ -62,17 +71,14 @@ internal static class HistoryWords
         string verdict = stand.Verdict switch
         {
             StandVerdict.Full => "keep it",
-            StandVerdict.Thin => "thin",
-            StandVerdict.Failed => "failed",
+            StandVerdict.Thin => "thicken it",
+            StandVerdict.Failed => "start over",
             _ => "unsure",
         };
         return $"{stand}, {verdict}";
     }
 
-    private static string Standing(ReadingTrend trend) =>
-        trend.IsTrend ? "a trend"
-        : trend.IsRealChange == true ? "more than noise, no trend yet"
-        : "no real change";
+    private static string Standing(ReadingTrend trend) => trend.IsTrend ? "a trend" : "more than noise, no trend yet";
 
     private static string Capital(string words) => words.Length == 0 ? words : char.ToUpperInvariant(words[0]) + words[1..];
 }
