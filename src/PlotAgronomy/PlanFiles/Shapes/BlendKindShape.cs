@@ -100,7 +100,9 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                 Yield = at.Maybe(yield),
                 OwnEmergence = at.Maybe(emergence) is { } came
                     ? at.Try(emergence, () =>
-                        Fraction.FromValue(Guard.AboveUpTo(came.Value, 0, 1, "of the living seed", nameof(PlannedKind.OwnEmergence)))
+                        Fraction.FromValue(
+                            Guard.AboveUpTo(came.Value, 0, 1, "of the living seed", nameof(PlannedKind.OwnEmergence))
+                        )
                     )
                     : null,
             };
