@@ -49,8 +49,8 @@ internal static class DecisionSheet
             sheet.Say(
                 ahead == first
                     ? $"Just ahead of the rain: today, {SheetText.Date(ahead.Date)}{worked}."
-                    : $"Just ahead of the rain: {SheetText.Date(ahead.Date)}{worked}. Until then enough rain is as likely, and seed "
-                        + "that goes on sooner lies dry for longer."
+                    : $"Just ahead of the rain: {SheetText.Date(ahead.Date)}{worked}. Until then enough rain is as likely, and "
+                        + "seed that goes on sooner lies dry for longer."
             );
         }
 
