@@ -28,9 +28,9 @@ public sealed class PlantingDecision
     /// <summary>Gets the first of the days with the best verdict; null where none is better than the first.</summary>
     public DecisionDay? WaitUntil => BetterDays is { Length: > 0 } better ? better.MinBy(d => (d.Verdict, d.Date)) : null;
 
-    /// <summary>Gets the day just ahead of the rain: the last of the days with the best verdict from which the rain of the week is
-    /// as likely as from any of them, for seed that goes on sooner lies dry. Where the ground is worked it is a day on which it can
-    /// be: if the rain comes tomorrow, it is today. Null where no rain is in sight, or every such day waits.</summary>
+    /// <summary>Gets the day just ahead of the rain: the last of the days with the best verdict from which the rain of the week
+    /// is as likely as from any of them, for seed that goes on sooner lies dry. Where the ground is worked it is a day on which
+    /// it can be: if the rain comes tomorrow, it is today. Null where no rain is in sight, or every such day waits.</summary>
     public DecisionDay? JustAheadOfRain
     {
         get
