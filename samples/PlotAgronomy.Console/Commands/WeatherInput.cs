@@ -30,6 +30,12 @@ internal sealed record WeatherInput(string? Forecast, string? Observed, string? 
                 return false;
             }
 
+            if (!new PlaceInterview(streams.In, streams.Out).TryPlace(ref plan, say))
+            {
+                return false;
+            }
+
+            zone = Zone is null ? plan.ZoneOf() : zone;
             forecast = new ForecastInterview(streams.In, streams.Out).Ask(first, zone, say);
         }
         else
@@ -53,7 +59,7 @@ internal sealed record WeatherInput(string? Forecast, string? Observed, string? 
             }
         }
 
-        weather = new(forecast, days, observed);
+        weather = new(plan, forecast, days, observed);
         return true;
     }
 

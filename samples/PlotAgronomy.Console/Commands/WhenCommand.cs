@@ -45,10 +45,10 @@ internal static class WhenCommand
             return null;
         }
 
-        var answer = plan.When(weather.Forecast, weather.Zone, weather.Observed);
+        var answer = weather.Plan.When(weather.Forecast, weather.Zone, weather.Observed);
         if (answer.TryGet(out var decision))
         {
-            return FieldSheet.Of(plan, decision);
+            return FieldSheet.Of(weather.Plan, decision);
         }
 
         foreach (var question in answer.Questions)

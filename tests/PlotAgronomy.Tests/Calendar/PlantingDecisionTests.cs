@@ -64,12 +64,44 @@ public partial class PlantingDecisionTests
         Assert.Contains(decision.Findings, f => f.Code == "weather-soil-is-estimated");
     }
 
-    /// <summary>The rain of the document begins on 28 February: until then the chance of enough is the same.</summary>
+    /// <summary>The rain of the document begins on 28 February, at six in the morning: until then the chance of enough is the same, and
+    /// ground that is tilled is worked the day before.</summary>
     [Fact]
     public void The_day_just_ahead_of_the_rain_is_named()
     {
-        Assert.Equal(new DateOnly(2024, 2, 28), Of(WeatherFiles.Grid).JustAheadOfRain!.Date);
+        Assert.Equal(new DateOnly(2024, 2, 27), Of(WeatherFiles.Grid).JustAheadOfRain!.Date);
         Assert.Null(Of(Dry()).JustAheadOfRain);
+    }
+
+    /// <summary>Dry until a day, and wet from then on: no sprout dries.</summary>
+    private static WeatherForecast RainOn(int day, double chance = 80, double inches = 0.9) =>
+        WeatherForecast.FromLines([.. Enumerable.Range(0, 7).Select(i => Typed(new DateOnly(2024, 3, 1).AddDays(i), i >= day ? chance : 5, i >= day ? inches : 0))], WeatherFiles.Central);
+
+    /// <summary>Practice: ground is worked dry, so seed goes on the day before the rain; if that comes tomorrow, today.</summary>
+    [Theory]
+    [InlineData(1, 0), InlineData(2, 1), InlineData(4, 3)]
+    public void Tilled_ground_is_sown_the_day_before_the_rain(int rain, int sown)
+    {
+        var decision = Of(RainOn(rain));
+        Assert.Equal(new DateOnly(2024, 3, 1).AddDays(sown), decision.JustAheadOfRain!.Date);
+        Assert.True(decision.JustAheadOfRain.CanBeWorked);
+        Assert.False(decision.Days[rain].CanBeWorked);
+    }
+
+    [Fact]
+    public void Ground_that_is_not_worked_may_be_sown_on_the_day_of_the_rain()
+    {
+        var request = Of(RainOn(2)).Request;
+        var standing = PlantingDecision.Of(new() { Kinds = request.Kinds, Forecast = request.Forecast, Zone = request.Zone, Where = request.Where, Texture = request.Texture, Region = request.Region }).Value;
+        Assert.True(standing.JustAheadOfRain!.Date >= Of(RainOn(2)).JustAheadOfRain!.Date);
+    }
+
+    [Fact]
+    public void Rain_that_begins_today_leaves_no_day_ahead_of_it_for_the_soaked_day_after()
+    {
+        var decision = Of(RainOn(0, 90, 2));
+        Assert.False(decision.Days[0].CanBeWorked);
+        Assert.False(decision.Days[1].CanBeWorked);
     }
 
     [Fact]

@@ -59,9 +59,55 @@ public class TimingCommandTests
     [Fact]
     public void Nothing_typed_is_one_line_on_stderr()
     {
-        var (exit, _, error) = Typed("\n", "when", ConsoleTests.Data(FallBlend));
+        string plan = InTheUsualPlace(FallBlend);
+        try
+        {
+            var (exit, _, error) = Typed("\n", "when", plan);
+            Assert.Equal(2, exit);
+            Assert.Equal("no day of a forecast was typed\n", error);
+        }
+        finally
+        {
+            File.Delete(plan);
+        }
+    }
+
+    private static readonly string SevenDays = string.Concat(Enumerable.Repeat("60 0.4 78 55\n", 7));
+
+    [Fact]
+    public void Without_a_place_nothing_is_typed_in_vain()
+    {
+        var (exit, asked, error) = Typed("\n" + SevenDays, "when", ConsoleTests.Data(FallBlend));
         Assert.Equal(2, exit);
-        Assert.Equal("no day of a forecast was typed\n", error);
+        Assert.Equal("no place was told: name the state, or latitude and longitude\n", error);
+        Assert.StartsWith("In which state does the plot lie, or at which latitude and longitude?", asked, StringComparison.Ordinal);
+        Assert.DoesNotContain("Type the forecast", asked, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("North Carolina")]
+    [InlineData("35.5 -79")]
+    [InlineData("somewhere\n95 -79\n35.5, -79")]
+    public void The_place_is_asked_before_the_seven_lines_and_again_when_it_cannot_be_read(string place)
+    {
+        var (exit, sheet, error) = Typed(place + "\n" + SevenDays, "when", ConsoleTests.Data(FallBlend), "--width", "120");
+        Assert.Equal((0, ""), (exit, error));
+        Assert.True(sheet.IndexOf("In which state", StringComparison.Ordinal) < sheet.IndexOf("Type the forecast", StringComparison.Ordinal));
+        Assert.Contains("sow now or wait", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Whoever_names_the_place_in_the_plan_is_not_asked_for_it()
+    {
+        string plan = InTheUsualPlace(FallBlend);
+        try
+        {
+            Assert.DoesNotContain("In which state does the plot lie", Typed(SevenDays, "when", plan).Out.Split("Ask first")[0], StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(plan);
+        }
     }
 
     [Theory]

@@ -56,6 +56,47 @@ public class HostileFileTests
         }
     }
 
+    /// <summary>Cut within a line; where a document of the service ends with its last bracket nothing of it is read.</summary>
+    [Fact]
+    public void A_grid_and_a_document_of_hours_cut_off_anywhere_are_refused()
+    {
+        foreach (string name in new[] { "grid.json", "hours.json" })
+        {
+            string whole = WeatherFiles.Text(name).TrimEnd();
+            for (int length = 1; length < whole.Length; length += 9973)
+            {
+                var problem = Assert.Throws<DataFormatException>(() => WeatherForecast.Read(whole[..length], name, WeatherFiles.Central));
+                Assert.StartsWith($"{name}, line ", problem.Message, StringComparison.Ordinal);
+            }
+        }
+    }
+
+    /// <summary>The last row is cut within its date or its first number.</summary>
+    [Fact]
+    public void A_table_cut_off_within_a_row_is_refused_with_its_line()
+    {
+        const string Whole = "date,chance_pct,rain_in,high_f,low_f\n2026-09-01,60,0.4,78,55\n2026-09-02,60,0.4,78,55\n";
+        foreach (int cut in new[] { 3, 12, 18 })
+        {
+            int row = Whole.IndexOf("2026-09-02", StringComparison.Ordinal);
+            var problem = Assert.Throws<DataFormatException>(() => WeatherForecast.ReadTable(Whole[..(row + cut)], "cut.csv", WeatherFiles.Central));
+            Assert.StartsWith("cut.csv, line 3", problem.Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("2024-02-23T18:00:00-06:00", "2024-02-23T06:00:00-06:00", "ends before it starts")]
+    [InlineData("2024-02-23T06:00:00-06:00", "2024-02-24T18:00:00-06:00", "overlaps the one in line")]
+    public void Periods_that_are_reversed_or_overlap_are_refused_with_their_place(string start, string end, string words)
+    {
+        static string Period(string from, string to) =>
+            $$$"""{"number":1,"name":"x","startTime":"{{{from}}}","endTime":"{{{to}}}","isDaytime":true,"temperature":50,"temperatureUnit":"F","probabilityOfPrecipitation":{"unitCode":"wmoUnit:percent","value":40}}""";
+        string text = $$$"""{"properties":{"updateTime":"2024-02-23T12:00:00Z","periods":[{{{Period(start, end)}}},{{{Period("2024-02-24T06:00:00-06:00", "2024-02-24T18:00:00-06:00")}}}]}}""";
+        var problem = Assert.Throws<DataFormatException>(() => WeatherForecast.Read(text, "periods of a test", WeatherFiles.Central));
+        Assert.StartsWith("periods of a test, line 1", problem.Message, StringComparison.Ordinal);
+        Assert.Contains(words, problem.Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("[")]
     [InlineData("{\"properties\":")]

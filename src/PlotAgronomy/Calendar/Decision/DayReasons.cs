@@ -60,7 +60,7 @@ internal sealed class DayReasons(DecisionRequest request, DateOnly date, Seedbed
     }
 
     /// <summary>By the end of the day before: what falls on the day itself finds the work done.</summary>
-    private bool IsSoaked =>
+    internal bool IsSoaked =>
         ground.Days.FirstOrDefault(d => d.Date == date.AddDays(-1)) is { } before
         && before.RainMillimeters > 0
         && before.EndMillimeters < CalendarConstants.All["wet-to-work"];

@@ -28,6 +28,10 @@ public sealed class DecisionDay
     /// rain.</summary>
     public required int? DryHours { get; init; }
 
+    /// <summary>Whether the ground can be worked on that day: it was not soaked the day before, and there are hours enough from
+    /// six in the morning until rain that wets it.</summary>
+    internal bool CanBeWorked { get; init; }
+
     /// <summary>Gets the days from that day to an early freeze; null where frost is not known.</summary>
     public required int? DaysToFrost { get; init; }
 
@@ -38,7 +42,7 @@ public sealed class DecisionDay
     public required ImmutableArray<KindOnDay> Kinds { get; init; }
 
     /// <summary>Gets the verdict: wait where every kind waits, with care where one does.</summary>
-    public PlantingVerdict Verdict => Verdicts.Of(Kinds);
+    public PlantingVerdict Verdict => Verdicts.OfSeveral([.. Kinds.Select(k => k.Verdict)]);
 
     /// <summary>Gets the kinds that wait while others may be sown.</summary>
     public ImmutableArray<CropKind> Without =>

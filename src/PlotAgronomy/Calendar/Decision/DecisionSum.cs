@@ -8,16 +8,16 @@ namespace PlotAgronomy.Calendar;
 /// <summary>Works a decision out: seedbed once, then each kind over the days, then the days with all kinds.</summary>
 internal sealed class DecisionSum(DecisionRequest request)
 {
-    internal Answer<PlantingDecision> Answer()
+    internal Answer<WeighedDays> Answer()
     {
         if (DayRun.Of(request.Forecast, request.Observed, request.Zone) is not { } run)
         {
-            return Answers.Open<PlantingDecision>(() => [CalendarQuestions.Forecast(request.Forecast.FileName)]);
+            return Answers.Open<WeighedDays>(() => [CalendarQuestions.Forecast(request.Forecast.FileName)]);
         }
 
         if (PlacePoint.Of(request.Where, request.Forecast, request.Place) is not var (point, placeRemark))
         {
-            return Answers.Open<PlantingDecision>(() => [CalendarQuestions.Where()]);
+            return Answers.Open<WeighedDays>(() => [CalendarQuestions.Where()]);
         }
 
         var (texture, textureRemark) = SurfaceTexture.Of(request.Texture);
@@ -32,22 +32,21 @@ internal sealed class DecisionSum(DecisionRequest request)
         );
         if (!seedbed.TryGet(out var ground))
         {
-            return Answers.Open<PlantingDecision>(() => seedbed.Questions);
+            return Answers.Open<WeighedDays>(() => seedbed.Questions);
         }
 
         var outlooks = request.Kinds.Select(k => PlantingOutlook.Of(Asked(k, ground))).ToList();
         if (outlooks.Find(o => o.State == AnswerState.Open) is { } open)
         {
-            return Answers.Open<PlantingDecision>(() => open.Questions);
+            return Answers.Open<WeighedDays>(() => open.Questions);
         }
 
-        var decision = new PlantingDecision
-        {
-            Request = request,
-            Days = [.. Days(run, ground, [.. outlooks.Select(o => o.Value)])],
-            Remarks = [.. new[] { placeRemark, textureRemark }.OfType<Finding>()],
-        };
-        return Answers.Given(decision, () => decision.Findings, () => decision.Questions);
+        return Answers.Given(
+            new WeighedDays(
+                [.. Days(run, ground, [.. outlooks.Select(o => o.Value)])],
+                [.. new[] { placeRemark, textureRemark }.OfType<Finding>()]
+            )
+        );
     }
 
     internal static IEnumerable<OpenQuestion> Questions(DecisionRequest request)
@@ -99,6 +98,7 @@ internal sealed class DecisionSum(DecisionRequest request)
             Little = rain.AtLeast(Length.FromInches(CalendarConstants.All["little-rain"])),
             Enough = planting[0].Enough,
             DryHours = dryHours,
+            CanBeWorked = !reasons.IsSoaked && Calendar.DryHours.AreEnough(date, request.Forecast, request.Zone),
             DaysToFrost = KindDates.Of(request.Kinds[0].Kind, date, null, request.Frost).DaysToEarlyFrost,
             LimeDays = request.LimedOn is { } limed && limed <= date ? date.DayNumber - limed.DayNumber : null,
             Kinds = [.. request.Kinds.Select((sown, i) => OnDay(sown, planting[i], ground, reasons))],

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Weather;
 
 namespace PlotAgronomy.Calendar;
@@ -27,17 +28,23 @@ public sealed class PlantingDecision
     /// <summary>Gets the first of the days with the best verdict; null where none is better than the first.</summary>
     public DecisionDay? WaitUntil => BetterDays is { Length: > 0 } better ? better.MinBy(d => (d.Verdict, d.Date)) : null;
 
-    /// <summary>Gets the last of the days with the best verdict from which the rain of the week is as likely as from any of
-    /// them: seed that goes on sooner lies dry. Null where no rain is in sight, or that day is the first.</summary>
+    /// <summary>Gets the day just ahead of the rain: the last of the days with the best verdict from which the rain of the week
+    /// is as likely as from any of them, for seed that goes on sooner lies dry. Where the ground is worked it is a day on which
+    /// it can be: if the rain comes tomorrow, it is today. Null where no rain is in sight, or every such day waits.</summary>
     public DecisionDay? JustAheadOfRain
     {
         get
         {
-            var best = Days.Min(d => d.Verdict);
-            var good = Days.Where(d => d.Verdict == best).ToList();
+            var open = Days.Where(d => d.Verdict < PlantingVerdict.Wait && (d.CanBeWorked || !Request.WorksTheGround)).ToList();
+            if (!IsRainInSight || open.Count == 0)
+            {
+                return null;
+            }
+
+            var best = open.Min(d => d.Verdict);
+            var good = open.Where(d => d.Verdict == best).ToList();
             double likeliest = good.Max(d => d.Enough.Low.Value) - (CalendarConstants.All["as-likely"] / 100);
-            var last = good.Last(d => d.Enough.Low.Value >= likeliest);
-            return IsRainInSight && best < PlantingVerdict.Wait && last != Days[0] ? last : null;
+            return good.Last(d => d.Enough.Low.Value >= likeliest);
         }
     }
 
@@ -85,7 +92,19 @@ public sealed class PlantingDecision
     public static Answer<PlantingDecision> Of(DecisionRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return new DecisionSum(request).Answer();
+        var weighed = new DecisionSum(request).Answer();
+        if (!weighed.TryGet(out var days))
+        {
+            return Answers.Open<PlantingDecision>(() => weighed.Questions);
+        }
+
+        var decision = new PlantingDecision
+        {
+            Request = request,
+            Days = days.Days,
+            Remarks = days.Remarks,
+        };
+        return Answers.Given(decision, () => decision.Findings, () => decision.Questions);
     }
 
     /// <summary>What it is, in a few words.</summary>

@@ -15,8 +15,8 @@ internal static class Verdicts
         };
 
     /// <summary>Of several kinds: wait where all wait, take care where one does.</summary>
-    internal static PlantingVerdict Of(IReadOnlyCollection<KindOnDay> kinds) =>
-        kinds.All(k => k.Verdict == PlantingVerdict.Wait) ? PlantingVerdict.Wait
-        : kinds.All(k => k.Verdict == PlantingVerdict.Sow) ? PlantingVerdict.Sow
+    internal static PlantingVerdict OfSeveral(ImmutableArray<PlantingVerdict> kinds) =>
+        kinds.All(v => v == PlantingVerdict.Wait) ? PlantingVerdict.Wait
+        : kinds.All(v => v == PlantingVerdict.Sow) ? PlantingVerdict.Sow
         : PlantingVerdict.SowWithCare;
 }

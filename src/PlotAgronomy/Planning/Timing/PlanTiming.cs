@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Calendar;
+using PlotAgronomy.Land;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Weather;
@@ -21,6 +22,19 @@ public static class PlanTiming
         /// <summary>Gets all the work of the plan in its order, with what is spread in each task.</summary>
         public ImmutableArray<SeasonWork> SeasonWork =>
             SeasonSolver.Solve(Guard.NotNull(answers)).TryGet(out var season) ? Planning.SeasonWork.Of(answers, season) : [];
+    }
+
+    /// <summary>The place that sun and evaporation are reckoned for.</summary>
+    /// <param name="plan">Plan.</param>
+    /// <param name="forecast">Forecast whose document may tell the place, or null.</param>
+    /// <returns>The place; open, with the question for it, where neither plan nor forecast tells one.</returns>
+    /// <exception cref="ArgumentNullException">No plan.</exception>
+    public static Answer<GeoPoint> WhereItLies(this PlotPlan plan, WeatherForecast? forecast = null)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return PlacePoint.Of(TimingSolver.Where(plan), forecast, plan.Plot.Place) is { Point: var point }
+            ? Answers.Given(point)
+            : Answers.Open<GeoPoint>(() => [CalendarQuestions.Where()]);
     }
 
     /// <summary>The clock by the sun of the plot, in whole hours and without summer time: near enough to part the days where

@@ -45,9 +45,12 @@ internal static class DecisionSheet
 
         if (decision.JustAheadOfRain is { } ahead)
         {
+            string worked = decision.Request.WorksTheGround ? ", the last day on which the ground can still be worked dry" : "";
             sheet.Say(
-                $"Just ahead of the rain: {SheetText.Date(ahead.Date)}. Until then enough rain is as likely, and seed that "
-                    + "goes on sooner lies dry for longer."
+                ahead == first
+                    ? $"Just ahead of the rain: today, {SheetText.Date(ahead.Date)}{worked}."
+                    : $"Just ahead of the rain: {SheetText.Date(ahead.Date)}{worked}. Until then enough rain is as likely, and "
+                        + "seed that goes on sooner lies dry for longer."
             );
         }
 

@@ -1,36 +1,53 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Weather;
 
 /// <summary>A plain table of a forecast, by days or by hours: chance, amount and temperatures.</summary>
-internal sealed class ForecastTable(string file, TimeZoneInfo zone)
+internal sealed class ForecastTable
 {
     private const string Chance = "chance_pct";
 
-    internal WeatherForecast Read(string text)
+    private readonly string file;
+    private readonly CsvTable table;
+    private readonly string time;
+    private readonly bool hasChance;
+    private readonly List<TableColumn> columns;
+
+    internal ForecastTable(string text, string file)
     {
+        this.file = file;
         WeatherTable.CheckLines(text, file);
-        var table = CsvTable.Parse(file, text);
-        string? time = table.Header.SingleOrDefault(h => h is "date" or "time");
-        if (time is null || table.Rows.IsEmpty)
+        table = CsvTable.Parse(file, text);
+        string? found = table.Header.SingleOrDefault(h => h is "date" or "time");
+        if (found is null || table.Rows.IsEmpty)
         {
-            throw new DataFormatException(file, 1, time, "expected a column 'date' or 'time', and at least one row");
+            throw new DataFormatException(file, 1, found, "expected a column 'date' or 'time', and at least one row");
         }
 
-        bool hasChance = table.Header.Contains(Chance);
-        var columns = table.Header.Where(h => h != time && h != Chance).Select(h => Column(h, time == "date")).ToList();
-        var forecast = time == "date" ? ByDays(table, columns, hasChance) : ByHours(table, columns, hasChance);
-        var slots = forecast.Blocks.Select(b => b.Slot).ToList();
+        time = found;
+        hasChance = table.Header.Contains(Chance);
+        columns = [.. table.Header.Where(h => h != time && h != Chance).Select(h => Column(h, IsByDays))];
+    }
+
+    internal bool IsByDays => time == "date";
+
+    /// <summary>No forecast reaches that far.</summary>
+    internal void CheckReach(ImmutableArray<RainBlock> blocks)
+    {
         double longest = WeatherConstants.All["longest-forecast"];
-        return slots.Count == 0 || (slots.Max(s => s.End) - slots.Min(s => s.Start)).TotalDays <= longest
-            ? forecast
-            : throw new DataFormatException(
-                file,
-                1,
-                time,
-                FormattableString.Invariant($"the forecast reaches over more than {longest} days")
-            );
+        if (blocks.IsEmpty || (blocks.Max(b => b.Slot.End) - blocks.Min(b => b.Slot.Start)).TotalDays <= longest)
+        {
+            return;
+        }
+
+        throw new DataFormatException(
+            file,
+            1,
+            time,
+            FormattableString.Invariant($"the forecast reaches over more than {longest} days")
+        );
     }
 
     private TableColumn Column(string header, bool isByDays)
@@ -45,7 +62,8 @@ internal sealed class ForecastTable(string file, TimeZoneInfo zone)
             : throw new DataFormatException(file, 1, header, $"a forecast of this sort holds {Chance}, {wanted} alone");
     }
 
-    private WeatherForecast ByDays(CsvTable table, List<TableColumn> columns, bool hasChance)
+    /// <summary>The rows of a table by days.</summary>
+    internal ImmutableArray<TypedForecastLine> Days()
     {
         var lines = new SortedDictionary<DateOnly, TypedForecastLine>();
         foreach (var row in table.Rows)
@@ -76,23 +94,20 @@ internal sealed class ForecastTable(string file, TimeZoneInfo zone)
             }
         }
 
-        return WeatherForecast.FromLines([.. lines.Values], zone, file);
+        return [.. lines.Values];
     }
 
-    private WeatherForecast ByHours(CsvTable table, List<TableColumn> columns, bool hasChance)
-    {
-        SlotSeries Series(TableQuantity quantity) =>
-            columns.Find(c => c.Quantity == quantity) is { } column ? From(table, column.Read) : SlotSeries.Empty;
+    /// <summary>Rain and temperatures of a table by hours.</summary>
+    internal (ImmutableArray<RainBlock> Rain, SlotSeries Temperatures) Hours() =>
+        (
+            RainBlocks.Cut(Series(TableQuantity.Rain), hasChance ? From(ChanceOf) : SlotSeries.Empty),
+            Series(TableQuantity.Temperature)
+        );
 
-        return new()
-        {
-            FileName = file,
-            Blocks = RainBlocks.Cut(Series(TableQuantity.Rain), hasChance ? From(table, ChanceOf) : SlotSeries.Empty),
-            Hourly = Series(TableQuantity.Temperature),
-        };
-    }
+    private SlotSeries Series(TableQuantity quantity) =>
+        columns.Find(c => c.Quantity == quantity) is { } column ? From(column.Read) : SlotSeries.Empty;
 
-    private SlotSeries From(CsvTable table, Func<CsvRow, double?> read) =>
+    private SlotSeries From(Func<CsvRow, double?> read) =>
         SlotSeries.From(
             from row in table.Rows
             let value = read(row)

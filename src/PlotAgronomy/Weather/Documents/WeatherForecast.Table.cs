@@ -21,7 +21,10 @@ public sealed partial class WeatherForecast
     public static WeatherForecast ReadTable(string text, string fileName, TimeZoneInfo zone)
     {
         ArgumentNullException.ThrowIfNull(zone);
-        return new ForecastTable(fileName, zone).Read(WeatherText.Checked(text, fileName));
+        var table = new ForecastTable(WeatherText.Checked(text, fileName), fileName);
+        var forecast = table.IsByDays ? FromLines(table.Days(), zone, fileName) : ByHours(table, fileName);
+        table.CheckReach(forecast.Blocks);
+        return forecast;
     }
 
     /// <summary>Reads a plain table from a stream, which stays open.</summary>
@@ -32,4 +35,15 @@ public sealed partial class WeatherForecast
     /// <exception cref="DataFormatException">The stream breaks the format: the message names file, line and field.</exception>
     public static WeatherForecast ReadTable(Stream stream, string fileName, TimeZoneInfo zone) =>
         ReadTable(WeatherText.Read(stream, fileName), fileName, zone);
+
+    private static WeatherForecast ByHours(ForecastTable table, string file)
+    {
+        var (rain, temperatures) = table.Hours();
+        return new()
+        {
+            FileName = file,
+            Blocks = rain,
+            Hourly = temperatures,
+        };
+    }
 }
