@@ -12,8 +12,8 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
         var name = Required("name", Text("ground dolomite"), "Name.", o => o.Item.Name);
         var form = Required("form", Choice(LimingWords.Forms), "Form.", o => o.Item.Form);
         const string Equivalent =
-            "Calcium carbonate equivalent in percent, a plain number such as 90; may be left out where the label states figures of "
-            + "its own.";
+            "Calcium carbonate equivalent in percent, a plain number such as 90; may be left out where the label states figures "
+            + "of its own.";
         var cce = Optional("cce", NumberTo<double>("cce-high"), Equivalent, o => o.Item.CcePercent);
         var moisture = Optional("moisture", Percent("3 %"), "Moisture.", o => Unless0(o.Item.Moisture));
         var magnesium = Optional("magnesium", Percent("10 %"), "Magnesium, Mg.", o => o.Item.Magnesium);
