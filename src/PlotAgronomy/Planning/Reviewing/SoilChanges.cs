@@ -62,15 +62,17 @@ internal static class SoilChanges
         }
 
         var rate = RateOf(plan, need, since);
-        return new()
-        {
-            What = "lime since the sample",
-            From = plan.LimeSinceSample is { } known ? Print(known) : "none",
-            To = Print(rate),
-            Reason = "It is on the plot already, in the lime of the rate, and is not bought again.",
-            Entries = [.. since],
-            Apply = p => p with { LimeSinceSample = rate },
-        };
+        return plan.LimeSinceSample == rate
+            ? null
+            : new()
+            {
+                What = "lime since the sample",
+                From = plan.LimeSinceSample is { } known ? Print(known) : "none",
+                To = Print(rate),
+                Reason = "It is on the plot already, in the lime of the rate, and is not bought again.",
+                Entries = [.. since],
+                Apply = p => p with { LimeSinceSample = rate },
+            };
     }
 
     private static PlanChange? Before(PlotPlan plan, LimeRate need, DateOnly sampled, ImmutableArray<LimeEntry> limed)
