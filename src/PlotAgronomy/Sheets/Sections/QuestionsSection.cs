@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.Sheets;

@@ -11,16 +11,12 @@ internal static class SheetEnding
     /// <param name="findings">All findings.</param>
     /// <param name="told">Those that the sections tell in their place already.</param>
     /// <param name="more">Sources of what is no figure, such as the intervals of a season.</param>
-    /// <param name="toSay">What is said of them, in place of each by itself.</param>
-    /// <param name="background">Those that are printed with the working alone.</param>
     internal static FieldSheet Close(
         string title,
         ImmutableArray<SheetSection> sections,
         ImmutableArray<Finding> findings,
         IEnumerable<Finding>? told = null,
-        IEnumerable<Source>? more = null,
-        IEnumerable<Finding>? toSay = null,
-        ImmutableArray<Finding> background = default
+        IEnumerable<Source>? more = null
     )
     {
         var sources = SourcesOf(sections, findings, more ?? []);
@@ -31,8 +27,7 @@ internal static class SheetEnding
             Sections =
             [
                 .. sections,
-                FindingsSection.Write([.. (toSay ?? findings).Except(elsewhere)], elsewhere.Count > 0),
-                .. background.IsDefaultOrEmpty ? Enumerable.Empty<SheetSection>() : [FindingsSection.WriteBackground(background)],
+                FindingsSection.Write([.. findings.Except(elsewhere)], elsewhere.Count > 0),
                 SourcesSection.Write(sources),
             ],
             Findings = findings,

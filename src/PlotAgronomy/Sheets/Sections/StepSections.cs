@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Spreading;
-using UnitsNet;
 
 namespace PlotAgronomy.Sheets;
 
