@@ -37,6 +37,13 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
         var rateFor = Optional("rateFor", Hyphened(SowingMethods.Words), "Sowing method the rate is written for.", k =>
             k.AsRate ? k.Plan.ComparedMethod : null
         );
+        const string OwnFull =
+            "Rate for a full stand of the kind alone, as the tag or your guide prints it, in pure live seed for the way the plan "
+            + "plants; without it, what publications print.";
+        var fullRate = Optional("fullRate", above0, OwnFull, k => k.Planned.OwnFullRate(k.Plan.SowingMethod)?.Rate);
+        Unsaid("a full rate for another way of sowing", k =>
+            k.Planned.FullRate is not null && k.Planned.OwnFullRate(k.Plan.SowingMethod) is null
+        );
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsChosen ? null : k.Planned.Offer.Item.Label);
         const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
@@ -53,9 +60,20 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             }
 
             var grown = at.Get(kind);
-            if (at.Plan.Maybe(rest.Method) is { } planted)
+            var planted = at.Plan.Maybe(rest.Method);
+            PureLiveSeedRate? own = null;
+            if (at.Has(fullRate))
             {
-                at.Try(kind, () => grown.FullRange(PlotPlan.SowingMethodOf(planted)));
+                own = planted is { } way
+                    ? PureLiveSeedRate.FromRate(at.Get(fullRate), PlotPlan.SowingMethodOf(way))
+                    : throw at.Report(
+                        fullRate,
+                        "a full rate needs the plan's 'method', for it is another for each way of sowing"
+                    );
+            }
+            else if (planted is { } way)
+            {
+                at.Try(kind, () => grown.FullRange(PlotPlan.SowingMethodOf(way)));
             }
 
             var (offer, choice) = OfferOf(grown, at, kind, lot);
@@ -72,6 +90,10 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                         offer.Item.Analysis,
                         ViabilityRule.For(grown)
                     );
+            KindShare ShareOf(PureLiveSeedRate sown) =>
+                own is { } full && full.Method == sown.Method
+                    ? KindShare.FromShare(grown, sown / full)
+                    : KindShare.FromRate(grown, sown);
             if (at.Maybe(Share) is 0)
             {
                 at.Report(Share, "must be above zero; leave a kind that is not sown out");
@@ -81,7 +103,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             {
                 Share = at.Has(Share)
                     ? at.Try(Share, () => KindShare.FromShare(grown, at.Get(Share)))
-                    : at.Try(rate, () => KindShare.FromRate(grown, Living())),
+                    : at.Try(rate, () => ShareOf(Living())),
+                FullRate = own,
                 Choice = choice,
                 Offer = offer,
                 Yield = at.Maybe(yield),
@@ -168,7 +191,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             get
             {
                 double share = Planned.Share.ShareOfFullStand;
-                double full = Planned.Kind.FullRange(Plan.ComparedMethod).Full.PoundsPerAcre;
+                var own = Planned.OwnFullRate(Plan.ComparedMethod) ?? Planned.Kind.FullRange(Plan.ComparedMethod).Full;
+                double full = own.PoundsPerAcre;
                 double[] near = [share * full, Math.BitIncrement(share * full), Math.BitDecrement(share * full)];
                 return ApplicationRate.FromPoundsPerAcre(near[Math.Max(0, Array.FindIndex(near, r => r / full == share))]);
             }

@@ -31,6 +31,26 @@ public sealed record PlannedKind
     /// <summary>Gets what is expected to be carried off; null for a browsed crop.</summary>
     public CropYield? Yield { get; init; }
 
+    /// <summary>Gets the rate for a full stand alone that the tag or a guide prints, for the way of sowing it names; null goes by
+    /// the publications that were read.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
+    public PureLiveSeedRate? FullRate
+    {
+        get;
+        init
+        {
+            if (value is { } stated)
+            {
+                Guard.Above(stated.PoundsPerAcre, 0, "lb/ac", nameof(FullRate));
+            }
+
+            field = value;
+        }
+    }
+
+    /// <summary>The owner's rate for a full stand, if it is for this way of sowing.</summary>
+    internal PureLiveSeedRate? OwnFullRate(SowingMethod? method) => FullRate is { } own && own.Method == method ? own : null;
+
     /// <summary>Gets the kind.</summary>
     public CropKind Kind => Share.Kind;
 

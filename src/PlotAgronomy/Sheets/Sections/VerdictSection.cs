@@ -32,7 +32,11 @@ internal static class VerdictSection
         if (!verdict.Substitutes.IsEmpty)
         {
             sheet.Say("What would stand here in their place, by its own figures:");
-            sheet.Remark(verdict.Substitutes.Select(s => (SheetText.Name(s.Kind), Why(s))));
+            sheet.Remark(
+                verdict
+                    .Substitutes.GroupBy(Why)
+                    .Select(alike => (string.Join(", ", alike.Select(s => SheetText.Name(s.Kind))), alike.Key))
+            );
         }
 
         NotChecked(sheet, verdict, plan);

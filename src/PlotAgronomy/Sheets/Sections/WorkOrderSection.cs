@@ -224,11 +224,11 @@ internal static class WorkOrderSection
             ?
             [
                 $"Keep {later}, for the stand, on dry leaves before rain. Nitrogen "
-                    + $"{string.Join(", then ", answers.Need.Told.NitrogenDoses.Select(d => $"{Dose(d)} {d.When}"))}.",
+                    + $"{string.Join(", then ", answers.Fertilizer.Told.LaterNitrogen.Value.Doses.Select(d => $"{Dose(d)} {d.When}"))}.",
             ]
             : [];
 
-    private static string Dose(NitrogenDose dose) =>
+    internal static string Dose(NitrogenDose dose) =>
         $"{Amounts.Print(dose.Low.PoundsPerAcre, 0)} to {Amounts.Print(dose.High, "lb/ac", 0)}";
 
     private static string Depth(SowingPass pass) =>
