@@ -1,3 +1,4 @@
+#pragma warning disable CA2263 // The generic calls are compiled anew for each of fifty enumerations.
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 
@@ -5,7 +6,7 @@ namespace PlotAgronomy;
 
 /// <summary>The words of an enumeration, written and read in one place.</summary>
 /// <remarks>Plain arrays of numbers and words: a dictionary of each of fifty enumerations made the runtime compile five thousand
-/// methods before the first sheet.</remarks>
+/// methods before the first sheet, and a generic call is compiled for each of them too.</remarks>
 /// <typeparam name="T">Enumeration.</typeparam>
 internal sealed class EnumWords<T>
     where T : struct, Enum
@@ -15,7 +16,7 @@ internal sealed class EnumWords<T>
 
     /// <param name="words">Every value once, in the order in which they are listed.</param>
     /// <exception cref="ArgumentException">A value is missing or stands twice.</exception>
-    internal EnumWords(params ReadOnlySpan<(T Value, string Word)> words)
+    internal EnumWords(params (T Value, string Word)[] words)
     {
         keys = new int[words.Length];
         this.words = new string[words.Length];
@@ -65,7 +66,7 @@ internal sealed class EnumWords<T>
 
     /// <summary>Words that are the names of the values in lower case, words and numbers apart:
     /// <c>TripleSuperphosphate</c> is "triple superphosphate".</summary>
-    internal static EnumWords<T> FromNames() => new(NamedKeys(), Array.ConvertAll(Enum.GetNames<T>(), Spaced));
+    internal static EnumWords<T> FromNames() => new(NamedKeys(), Array.ConvertAll(Enum.GetNames(typeof(T)), Spaced));
 
     internal T ValueAt(int place)
     {
@@ -81,7 +82,7 @@ internal sealed class EnumWords<T>
 
     /// <summary>The numbers of the values, in the order of the names; an enumeration of another size than a whole number's has
     /// none and fails here.</summary>
-    private static int[] NamedKeys() => (int[])Enum.GetValuesAsUnderlyingType<T>();
+    private static int[] NamedKeys() => (int[])Enum.GetValuesAsUnderlyingType(typeof(T));
 
     private static string Spaced(string name) =>
         string.Concat(name.Select((c, i) => StartsWord(name, i) ? $" {c}" : $"{c}")).ToLowerInvariant();

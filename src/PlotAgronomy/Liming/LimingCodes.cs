@@ -17,6 +17,7 @@ internal static class LimingCodes
     internal const string AskDepth = "lime-ask-depth";
     internal const string AskLabel = "lime-ask-label";
     internal const string AskMethod = "lime-ask-method";
+    internal const string AskNearest = "lime-ask-nearest";
     internal const string AskOffer = "lime-ask-offer";
     internal const string AskRange = "lime-ask-range";
     internal const string AskReading = "lime-ask-reading";

@@ -75,6 +75,7 @@ public class StoppedSearchTests
     [Theory, Trait("Category", "Slow")]
     [InlineData(300, PurchaseForm.BuyWholePackages), InlineData(300, PurchaseForm.SpreadWholePackages)]
     [InlineData(1_500, PurchaseForm.BuyWholePackages), InlineData(1_500, PurchaseForm.SpreadWholePackages)]
+    [InlineData(10_000, PurchaseForm.BuyWholePackages), InlineData(10_000, PurchaseForm.SpreadWholePackages)]
     public void Unlike_products_by_the_hundred_end_in_time(int products, PurchaseForm form)
     {
         var shelf = FertilizerShelf.FromOffers([.. Odd(products)]);
@@ -87,6 +88,18 @@ public class StoppedSearchTests
             Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, 500_000_000);
             Assert.True(bought is null || bought.Lines.Length > 0 || bought.IsUndecided);
         }
+    }
+
+    /// <summary>What is chosen of a long shelf is as good as the bound of all its offers tells, and is never called proven.</summary>
+    [Fact]
+    public void Of_a_shelf_too_long_the_offers_worth_it_are_looked_at()
+    {
+        var need = FertilizerShelfTests.Need(46, 63, 71, 80, 100, 110);
+        var bought = FertilizerShelf.FromOffers([.. Odd(2_000)]).Cheapest(need, Plot);
+        Assert.True(bought.MeetsEveryNeed);
+        Assert.False(bought.IsProvenCheapest);
+        Assert.InRange(bought.ProvenGap, 0, bought.TotalCost * 0.1m);
+        Assert.Contains(bought.Findings, f => f.Code == FertilizerCodes.SearchStopped);
     }
 
     /// <summary>Analyses and prices of no common step, so that no sum of packages comes out even and few replace others.</summary>

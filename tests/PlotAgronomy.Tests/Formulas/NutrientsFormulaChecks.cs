@@ -244,6 +244,14 @@ internal static class NutrientsFormulaChecks
                 ("shares together", 0.5, 3)
             ),
             new(
+                "nitrogen-of-mixture",
+                d => NitrogenMath.OfMixture(d["N of the mixture"], d["share of a full stand"], d["shares without legumes"], d["all shares"]),
+                ("N of the mixture", 0, 40),
+                ("share of a full stand", 0, 1),
+                ("shares without legumes", 0.2, 1.5),
+                ("all shares", 0.2, 2)
+            ),
+            new(
                 "need-by-share",
                 d => NitrogenMath.MeanByShare(d["sum of need x share"], d["sum of shares"]),
                 ("sum of need x share", 0, 300),

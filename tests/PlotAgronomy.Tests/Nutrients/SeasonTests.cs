@@ -14,7 +14,7 @@ public class SeasonTests
         var need = PlotNeed.For(Request(Kind("oats-winter", 1)));
         Assert.Equal([DressingTime.AfterEmergence, DressingTime.Later], need.NitrogenDoses.Select(d => d.Time));
         Assert.Equal([15, 15], need.NitrogenDoses.Select(d => d.Low.PoundsPerAcre));
-        Assert.Contains(need.Findings, f => f.Code == NutrientCodes.NitrogenDressings && f.Text == "Nitrogen in its season: 15 to 20 lb/ac after emergence, then 15 to 20 lb/ac in December. Before or with the seed goes none of it.");
+        Assert.Contains(need.Findings, f => f.Code == NutrientCodes.NitrogenDressings && f.Text == "Nitrogen in its season: 15 to 20 lb/ac after emergence, then 15 to 20 lb/ac in December. By that rule none of it goes on before or with the seed.");
     }
 
     [Fact]
@@ -22,7 +22,7 @@ public class SeasonTests
     {
         var need = PlotNeed.For(Request(Kind("rape-dwarf-essex", 1)));
         Assert.Equal([DressingTime.AtSowing, DressingTime.Later], need.NitrogenDoses.Select(d => d.Time));
-        Assert.Contains(need.Findings, f => f.Code == NutrientCodes.NitrogenDressings && f.Text.EndsWith("goes 30 to 50 lb/ac.", StringComparison.Ordinal));
+        Assert.Contains(need.Findings, f => f.Code == NutrientCodes.NitrogenDressings && f.Text.EndsWith("By that rule 30 to 50 lb/ac goes on before or with the seed.", StringComparison.Ordinal));
     }
 
     /// <summary>Practice: potash is split where the exchange capacity is 3 meq/100 g or less; just above it is not.</summary>

@@ -39,6 +39,29 @@ public class FrostSeededTests
         Assert.DoesNotContain("buy.lime", plan.Bought);
     }
 
+    /// <summary>Missouri's tables by target were not seen; all of the acidity bounds them. By hand: 3.0 meq x 400 lb ENM (LIME-S17).</summary>
+    [Fact]
+    public void The_nearest_target_is_named_with_its_rate_as_the_most()
+    {
+        var question = Assert.Single(Plan.Answers.Questions, q => q.Code == "lime-ask-nearest");
+        Assert.Contains("to pH 7 alone", question.Text, StringComparison.Ordinal);
+        Assert.Contains("1,200 lb", question.Text, StringComparison.Ordinal);
+    }
+
+    /// <summary>Missouri (LIME-S17): not worked in, 2 ton at once and the rest 2 to 3 years later. By hand: 1,200 lb ENM of 480 lb to the ton
+    /// are 2.5 ton.</summary>
+    [Fact]
+    public void Whoever_wants_7_all_the_same_spreads_no_more_than_2_tons_on_the_surface()
+    {
+        var plan = SolvedPlan.Of(Plan.Plan with { StatedTargetPh = 7.0 });
+        var order = plan.Answers.Lime.Value.Order.Value;
+        Assert.Equal(5000, order.ProductRate.PoundsPerAcre, 1);
+        double acres = plan.Plan.Plot.Area.Acres;
+        Assert.Equal([0, 24], order.Dressings.Select(d => d.MonthsAfterFirst));
+        Assert.Equal(4000 * acres, order.Dressings[0].Mass.Pounds, 1);
+        Assert.Equal(1000 * acres, order.Dressings[1].Mass.Pounds, 1);
+    }
+
     /// <summary>Practice: no ground freezes in July, whatever region the plot lies in.</summary>
     [Fact]
     public void Nothing_is_frost_seeded_in_July()

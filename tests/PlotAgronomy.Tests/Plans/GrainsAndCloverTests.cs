@@ -36,11 +36,19 @@ public class GrainsAndCloverTests
         plan.SaysNothingOf("the row for alfalfa");
     }
 
+    /// <summary>Mississippi's page (SOIL-MS1): 30 to 40 lb of nitrogen for grain, half after emergence, half in December; by its share
+    /// of 0.65 that is 19.5 to 26 lb. What comes along with phosphate is a part of it.</summary>
     [Fact]
     public void Nitrogen_comes_by_the_season_and_boron_is_no_warning()
     {
         var plan = Plan;
         plan.Says("after emergence, then", "in December");
+        var fertilizer = plan.Answers.Fertilizer.Value;
+        double sown = fertilizer.Purchase.Value.Balance(PlantNutrient.Nitrogen)!.Delivered.PoundsPerAcre;
+        double stand = fertilizer.LaterNitrogen.TryGet(out var later) ? later.Low.PoundsPerAcre : 0;
+        Assert.InRange(sown, 0, 22);
+        plan.Says("Nitrogen for the stand, not before the seed:", "in December. That is too little to buy: 15 lb/ac come along");
+        Assert.InRange(sown + stand, 0, 26);
         Assert.DoesNotContain(plan.Answers.Findings, f => f.Severity == FindingSeverity.Warning && f.Text.Contains("boron", StringComparison.OrdinalIgnoreCase));
     }
 
@@ -71,12 +79,18 @@ public class GrainsAndCloverTests
     {
         var plan = Plan.Plan;
         var salts = SolvedPlan.Of(plan with { FertilizerOffers = [.. plan.FertilizerOffers.Where(o => o.Item.Name is "urea" or "triple superphosphate" or "muriate of potash")] });
-        Assert.Contains(salts.Answers.Fertilizer.Value.Later, l => l.Product.Name == "urea");
+        var fertilizer = salts.Answers.Fertilizer.Value;
+        Assert.DoesNotContain(fertilizer.Purchase.Value.Lines, l => l.Product.Name == "urea");
+        var later = fertilizer.LaterNitrogen.Value;
+        Assert.Equal(["after emergence", "in December"], later.Doses.Select(d => d.When));
+        Assert.Equal(19.5, later.Low.PoundsPerAcre, 1e-9);
+        Assert.Equal(26, later.High.PoundsPerAcre, 1e-9);
+        Assert.Equal("urea", Assert.Single(later.Purchase.Value.Lines).Product.Name);
         string steps = salts.Work;
         Assert.DoesNotContain("of urea", steps[..steps.IndexOf("Sow ", StringComparison.Ordinal)], StringComparison.Ordinal);
         Assert.Contains("Top-dress nitrogen, after emergence: ", steps, StringComparison.Ordinal);
         var doses = salts.Answers.SeasonWork.Where(w => w.Task.Id.StartsWith("nitrogen", StringComparison.Ordinal)).ToList();
         Assert.True(doses.Count > 1);
-        Assert.Equal(salts.Answers.Fertilizer.Value.Later.Sum(l => l.Spread.Pounds), doses.SelectMany(w => w.Materials).Sum(m => m.Mass.Pounds), 1e-9);
+        Assert.Equal(fertilizer.Later.Sum(l => l.Spread.Pounds), doses.SelectMany(w => w.Materials).Sum(m => m.Mass.Pounds), 1e-9);
     }
 }

@@ -60,7 +60,7 @@ public class SourSandTests
         var plan = Plan;
         Assert.True(plan.Answers.Need.Value.IsPotashSplit);
         Assert.True(plan.Has("nutrient-potash-split"));
-        plan.Says("after emergence", "Before or with the seed goes none of it");
+        plan.Says("after emergence", "By that rule none of it goes on before or with the seed");
         Assert.Equal(ApplicationRate.Zero, plan.Answers.Fertilizer.Told.Brought.Single(b => b.Target.Nutrient == PlantNutrient.Phosphate).Balance?.Delivered ?? ApplicationRate.Zero);
         Assert.Equal(AnswerState.NoneNeeded, plan.Answers.Fertilizer.Told.Purchase.State);
     }

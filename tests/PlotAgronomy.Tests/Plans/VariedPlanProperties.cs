@@ -44,6 +44,7 @@ public class VariedPlanProperties
             }
 
             decimal parts = (answers.Lime.Told.Order.OrNull()?.Cost ?? 0) + (answers.Fertilizer.Told.Purchase.OrNull()?.TotalCost ?? 0)
+                + (answers.Fertilizer.Told.LaterNitrogen.OrNull()?.Purchase.OrNull()?.TotalCost ?? 0)
                 + (answers.Seed.OrNull()?.Kinds.Sum(k => k.Cost) ?? 0);
             Assert.Equal(parts, answers.TotalCost);
         });

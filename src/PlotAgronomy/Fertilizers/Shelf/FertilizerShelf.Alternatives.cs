@@ -32,11 +32,11 @@ public sealed partial class FertilizerShelf
         SolvedPackages? next = null;
         double lowerBound = double.PositiveInfinity;
         var work = new SearchWork();
-        for (int product = 0; product < Offers.Length; product++)
+        for (int product = 0; product < shelf.Offers.Length; product++)
         {
             if (cheapest.Bought[product] > 0)
             {
-                int[] most = new int[Offers.Length];
+                int[] most = new int[shelf.Offers.Length];
                 Array.Fill(most, int.MaxValue);
                 most[product] = (int)cheapest.Bought[product] - 1;
                 var without = PackageSolver.Cheapest(shelf.Packages, form, shelf.Load, searchLimit, out bool isKnown, most, work);

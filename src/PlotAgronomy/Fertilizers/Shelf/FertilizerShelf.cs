@@ -75,7 +75,7 @@ public sealed partial class FertilizerShelf
             );
         }
 
-        return ShelfProblem.Of(Offers, need, area, field?.SeedRowLimit);
+        return ShelfProblem.Of(Offers, need, area, field?.SeedRowLimit).Shortened(need, area, field?.SeedRowLimit);
     }
 
     /// <summary>The offers.</summary>

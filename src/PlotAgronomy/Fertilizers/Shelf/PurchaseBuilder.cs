@@ -62,7 +62,10 @@ internal static class PurchaseBuilder
     {
         var lines = Lines(shelf, area, form, solved);
         var balances = Balances(shelf.Targets, lines);
-        decimal gap = solved.IsProven ? 0 : (decimal)Math.Max(0, solved.Cost - solved.LowerBound);
+        decimal gap =
+            shelf.IsChosen ? (decimal)Math.Max(0, solved.Cost - Math.Min(solved.LowerBound, shelf.LowestCost))
+            : solved.IsProven ? 0
+            : (decimal)Math.Max(0, solved.Cost - solved.LowerBound);
         return new Purchase(field, need)
         {
             Form = form,
@@ -70,7 +73,7 @@ internal static class PurchaseBuilder
             Lines = lines,
             Balances = balances,
             TotalCost = lines.Sum(l => l.Cost),
-            IsProvenCheapest = isProven,
+            IsProvenCheapest = isProven && !shelf.IsChosen,
             IsUndecided = isUndecided,
             ProvenGap = gap,
             MarginalCosts = MarginalCosts(shelf),

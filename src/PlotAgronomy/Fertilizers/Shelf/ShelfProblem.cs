@@ -24,6 +24,9 @@ internal sealed class ShelfProblem
         double[] load
     ) => (Offers, Targets, Acres, Packages, Load) = (offers, targets, acres, packages, load);
 
+    private ShelfProblem(ShelfProblem same)
+        : this(same.Offers, same.Targets, same.Acres, same.Packages, same.Load) { }
+
     internal ImmutableArray<Offer<FertilizerProduct>> Offers { get; }
 
     internal ImmutableArray<NutrientTarget> Targets { get; }
@@ -80,6 +83,34 @@ internal sealed class ShelfProblem
 
         return new ShelfProblem(offers, targets, acres, packages, load);
     }
+
+    /// <summary>Whether offers were left aside because there are more than any store has, so that no set is proven.</summary>
+    internal bool IsChosen { get; private init; }
+
+    /// <summary>A bound of what any set of all the offers costs; nothing where no offer was left aside.</summary>
+    internal double LowestCost { get; private init; }
+
+    /// <summary>The same without offers that only repeat others, and of a shelf that is still too long the offers that are worth
+    /// looking at.</summary>
+    internal ShelfProblem Shortened(PlotNeed need, Area area, SeedPlacedLimit? seedRow)
+    {
+        if (Offers.Length <= LongShelf.Most)
+        {
+            return this;
+        }
+
+        var unlike = Keeping(Dominance.OfEach(Packages, copies: 2), need, area, seedRow);
+        return LongShelf.Chosen(unlike.Packages) is not { } chosen
+            ? unlike
+            : new ShelfProblem(unlike.Keeping(chosen, need, area, seedRow))
+            {
+                IsChosen = true,
+                LowestCost = LongShelf.LowestCost(unlike.Packages),
+            };
+    }
+
+    private ShelfProblem Keeping(int[] places, PlotNeed need, Area area, SeedPlacedLimit? seedRow) =>
+        Of([.. places.Select(p => Offers[p])], need, area, seedRow);
 
     /// <summary>The same need and plot with one more product.</summary>
     internal ShelfProblem Adding(Offer<FertilizerProduct> offer, PlotNeed need, Area area, SeedPlacedLimit? seedRow) =>

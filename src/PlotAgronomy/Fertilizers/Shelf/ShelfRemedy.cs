@@ -29,6 +29,11 @@ internal static class ShelfRemedy
                 seedRow
             );
             double pounds = LeastPounds(longer, work) * smallestPackage;
+            if (work.IsSpent)
+            {
+                return best;
+            }
+
             if (Tolerance.IsBelow(pounds, leastPounds) && LimitConflict.Fits(longer.Packages, form, searchLimit, work) == true)
             {
                 best = material;

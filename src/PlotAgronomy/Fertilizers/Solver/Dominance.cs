@@ -89,6 +89,31 @@ internal static class Dominance
         return repeated;
     }
 
+    /// <summary>The places of the products, of those that are alike no more than so many; those of which only so many are there
+    /// stand each for itself.</summary>
+    internal static int[] OfEach(PackageProblem problem, int copies)
+    {
+        var places = new List<int>();
+        var free = new List<int>();
+        for (int product = 0; product < problem.Products; product++)
+        {
+            (IsLimited(problem.Most, product) ? places : free).Add(product);
+        }
+
+        free.Sort((one, other) => Compare(problem, one, other) is not 0 and var order ? order : one.CompareTo(other));
+        for (int place = 0, alike = 0; place < free.Count; place++)
+        {
+            alike = place > 0 && Compare(problem, free[place - 1], free[place]) == 0 ? alike + 1 : 0;
+            if (alike < copies)
+            {
+                places.Add(free[place]);
+            }
+        }
+
+        places.Sort();
+        return [.. places];
+    }
+
     private static int Compare(PackageProblem problem, int one, int other)
     {
         int order = problem.Price[one].CompareTo(problem.Price[other]);

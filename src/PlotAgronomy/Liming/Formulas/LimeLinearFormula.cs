@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -14,7 +15,7 @@ internal sealed class LimeLinearFormula : LimeFormula
     );
 
     private readonly ImmutableArray<SoilBuffer> buffers;
-    private readonly ImmutableSortedDictionary<double, Equation> equations;
+    private readonly Equation[] equations;
     private readonly LinearReading reading;
     private readonly double? fadesFrom;
     private readonly double highest;
@@ -23,12 +24,13 @@ internal sealed class LimeLinearFormula : LimeFormula
         : base(method)
     {
         buffers = LimeReadings.Buffers(method);
-        equations = Equations.Value[method.Text("id")].ToImmutableSortedDictionary(e => e.TargetPh, e => e);
-        reading = equations.Values.First().Reading;
+        equations = Equations.Value[method.Text("id")].ToArray();
+        Array.Sort(equations, (one, other) => one.TargetPh.CompareTo(other.TargetPh));
+        reading = equations[0].Reading;
         fadesFrom = method.NumberOrNull("fades_from");
         highest = method.Number("reading_high");
-        Targets = [.. equations.Keys];
-        NeedsWaterPh = reading == LinearReading.WaterPh || equations.Values.Any(e => e.PerWaterPh != 0);
+        Targets = ImmutableCollectionsMarshal.AsImmutableArray(Array.ConvertAll(equations, e => e.TargetPh));
+        NeedsWaterPh = reading == LinearReading.WaterPh || equations.Any(e => e.PerWaterPh != 0);
     }
 
     internal override ImmutableArray<double> Targets { get; }
@@ -45,7 +47,7 @@ internal sealed class LimeLinearFormula : LimeFormula
 
     internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
     {
-        var e = equations[targetPh];
+        var e = To(targetPh);
         return FadesAt(reading) is { } from
             ? Interpolation.Line(from, Math.Max(0, ByEquation(e, from, soil)), highest, 0, reading)
             : ByEquation(e, reading, soil);
@@ -61,7 +63,7 @@ internal sealed class LimeLinearFormula : LimeFormula
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
-        var e = equations[targetPh];
+        var e = To(targetPh);
         if (FadesAt(reading) is { } from)
         {
             yield return LimeTableLines.Between((from, Math.Max(0, ByEquation(e, from, soil))), (highest, 0), reading, e.Origin);
@@ -88,6 +90,8 @@ internal sealed class LimeLinearFormula : LimeFormula
             )
             .From(e.Origin);
     }
+
+    private Equation To(double targetPh) => equations[Targets.IndexOf(targetPh)];
 
     private double Scaled(double value) => reading == LinearReading.LimeTestIndex ? value * 10 : value;
 

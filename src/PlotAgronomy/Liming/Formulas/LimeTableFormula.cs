@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -13,17 +14,14 @@ internal sealed class LimeTableFormula : LimeFormula
     );
 
     private readonly ImmutableArray<SoilBuffer> buffers;
-    private readonly ImmutableSortedDictionary<double, ImmutableArray<Cell>> columns;
+    private readonly Cell[][] columns;
 
     internal LimeTableFormula(CsvRow method)
         : base(method)
     {
         buffers = LimeReadings.Buffers(method);
-        columns = Tables
-            .Value[method.Text("id")]
-            .GroupBy(c => c.TargetPh)
-            .ToImmutableSortedDictionary(g => g.Key, g => g.OrderBy(c => c.Reading).ToImmutableArray());
-        Targets = [.. columns.Keys];
+        columns = Columns(Tables.Value[method.Text("id")].ToArray());
+        Targets = ImmutableCollectionsMarshal.AsImmutableArray(Array.ConvertAll(columns, c => c[0].TargetPh));
     }
 
     internal override ImmutableArray<double> Targets { get; }
@@ -74,9 +72,30 @@ internal sealed class LimeTableFormula : LimeFormula
         }
     }
 
+    /// <summary>The cells by target, then by reading.</summary>
+    private static Cell[][] Columns(Cell[] cells)
+    {
+        Array.Sort(cells, (one, other) =>
+            one.TargetPh.CompareTo(other.TargetPh) is var first && first != 0 ? first : one.Reading.CompareTo(other.Reading)
+        );
+        var columns = new List<Cell[]>();
+        for (int from = 0, to; from < cells.Length; from = to)
+        {
+            to = from + 1;
+            while (to < cells.Length && cells[to].TargetPh.Equals(cells[from].TargetPh))
+            {
+                to++;
+            }
+
+            columns.Add(cells[from..to]);
+        }
+
+        return [.. columns];
+    }
+
     private (Cell Low, Cell High)? Around(double reading, double targetPh)
     {
-        var cells = columns[targetPh];
+        var cells = columns[Targets.IndexOf(targetPh)];
         int above = 0;
         while (above < cells.Length && Tolerance.IsBelow(cells[above].Reading, reading))
         {

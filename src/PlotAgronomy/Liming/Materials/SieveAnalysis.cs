@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Runtime.InteropServices;
 
 namespace PlotAgronomy.Liming;
 
@@ -7,14 +8,14 @@ namespace PlotAgronomy.Liming;
 [JsonConverter(typeof(NotForJson))]
 public sealed class SieveAnalysis
 {
-    private readonly ImmutableSortedDictionary<int, Fraction> passing;
+    private readonly ImmutableArray<(int Mesh, Fraction Passing)> passing;
 
-    private SieveAnalysis(ImmutableSortedDictionary<int, Fraction> passing) => this.passing = passing;
+    private SieveAnalysis(ImmutableArray<(int Mesh, Fraction Passing)> passing) => this.passing = passing;
 
     /// <summary>Gets the sieves, coarse to fine.</summary>
-    internal ImmutableArray<int> Meshes => [.. passing.Keys];
+    internal ImmutableArray<int> Meshes => [.. passing.Select(p => p.Mesh)];
 
-    internal ImmutableArray<(int Mesh, Fraction Passing)> Passing => [.. passing.Select(p => (p.Key, p.Value))];
+    internal ImmutableArray<(int Mesh, Fraction Passing)> Passing => passing;
 
     /// <summary>Creates a sieve analysis.</summary>
     /// <param name="passing">Mesh number and the share passing it; at least one; a finer sieve never passes more.</param>
@@ -24,39 +25,43 @@ public sealed class SieveAnalysis
     /// <exception cref="ArgumentOutOfRangeException">A mesh number below 1.</exception>
     public static SieveAnalysis FromFractions(params ReadOnlySpan<(int Mesh, Fraction Passing)> passing)
     {
-        var sorted = ImmutableSortedDictionary.CreateBuilder<int, Fraction>();
-        foreach (var (mesh, share) in passing)
-        {
-            if (!sorted.TryAdd(Guard.AtLeast(mesh, 1, "mesh"), share))
-            {
-                throw new ArgumentException(
-                    string.Create(CultureInfo.InvariantCulture, $"The {mesh} mesh sieve stands twice."),
-                    nameof(passing)
-                );
-            }
-        }
-
-        if (sorted.Count == 0)
+        if (passing.IsEmpty)
         {
             throw new ArgumentException("Must hold at least one sieve.", nameof(passing));
         }
 
-        foreach (var (coarse, fine) in sorted.Zip(sorted.Skip(1)))
+        var sorted = passing.ToArray();
+        foreach (var (mesh, _) in sorted)
         {
-            if (fine.Value > coarse.Value)
+            Guard.AtLeast(mesh, 1, "mesh");
+        }
+
+        Array.Sort(sorted, (one, other) => one.Mesh.CompareTo(other.Mesh));
+        for (int i = 1; i < sorted.Length; i++)
+        {
+            var (coarse, fine) = (sorted[i - 1], sorted[i]);
+            if (fine.Mesh == coarse.Mesh)
+            {
+                throw new ArgumentException(
+                    string.Create(CultureInfo.InvariantCulture, $"The {fine.Mesh} mesh sieve stands twice."),
+                    nameof(passing)
+                );
+            }
+
+            if (fine.Passing > coarse.Passing)
             {
                 throw new ArgumentException(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"More passes the {fine.Key} mesh sieve ({fine.Value}) than the coarser {coarse.Key} mesh sieve "
-                            + $"({coarse.Value})."
+                        $"More passes the {fine.Mesh} mesh sieve ({fine.Passing}) than the coarser {coarse.Mesh} mesh sieve "
+                            + $"({coarse.Passing})."
                     ),
                     nameof(passing)
                 );
             }
         }
 
-        return new SieveAnalysis(sorted.ToImmutable());
+        return new SieveAnalysis(ImmutableCollectionsMarshal.AsImmutableArray(sorted));
     }
 
     /// <summary>Creates a sieve analysis from percentages as printed.</summary>
@@ -89,7 +94,7 @@ public sealed class SieveAnalysis
         ?? throw new ArgumentException(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The sieve analysis does not tell how much passes {mesh} mesh; it has {string.Join(", ", passing.Keys)} mesh. "
+                $"The sieve analysis does not tell how much passes {mesh} mesh; it has {string.Join(", ", Meshes)} mesh. "
                     + $"Ask the dealer."
             ),
             nameof(mesh)
@@ -98,18 +103,18 @@ public sealed class SieveAnalysis
     /// <summary>Invariant text such as <c>98 % through 8 mesh, 55 % through 60 mesh</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        string.Join(", ", passing.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Value} through {p.Key} mesh")));
+        string.Join(", ", passing.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Passing} through {p.Mesh} mesh")));
 
     private Fraction? TryFind(int mesh)
     {
-        if (passing.TryGetValue(mesh, out var share))
-        {
-            return share;
-        }
-
         bool nothingPasses = false;
         foreach (var (other, known) in passing)
         {
+            if (other == mesh)
+            {
+                return known;
+            }
+
             if (other > mesh && known == Fraction.One)
             {
                 return Fraction.One;

@@ -42,6 +42,11 @@ internal static class LimeQuestions
             );
         }
 
+        if (stop == LimeStop.Target && Nearest(method, soil, target) is { } nearest)
+        {
+            yield return nearest;
+        }
+
         var others = stop == LimeStop.Target ? Serving(soil, target) : Answering(soil, target);
         if (stop is not (LimeStop.WaterPhMissing or LimeStop.ReadingMissing) || !others.IsEmpty)
         {
@@ -54,6 +59,23 @@ internal static class LimeQuestions
             );
         }
     }
+
+    /// <summary>A method with a target above the one wanted bounds the rate; null where it does not answer there either.</summary>
+    private static OpenQuestion<LimeRate>? Nearest(LimeMethod method, PlotSoil soil, double target) =>
+        method.ClosestTarget(target) is var nearest
+        && Tolerance.IsAbove(nearest, target)
+        && new LimeNeed(method, soil, nearest, null, 0).Rate is { } most
+            ? QuestionCatalog.Ask<LimeRate>(
+                LimingCodes.AskNearest,
+                [],
+                rate => rate.AmountInWords,
+                ("method", method.Name),
+                ("nearest", LimeText.Ph(nearest)),
+                ("wanted", LimeText.Ph(target)),
+                ("rate", most.AmountInWords),
+                ("laboratory", soil.Report.Laboratory)
+            )
+            : null;
 
     /// <summary>What a printed rate leaves open: two tons of what, to which pH, how deep? One question while the lime is not
     /// known, for one call answers all three.</summary>

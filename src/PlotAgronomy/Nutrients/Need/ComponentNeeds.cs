@@ -12,6 +12,19 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
         return [.. request.Kinds.Select(k => Of(k, all || k.ShareOfFullStand >= counted))];
     }
 
+    /// <summary>Whether so much of the stand are legumes that a rule for mixtures holds.</summary>
+    private bool IsWithLegumes
+    {
+        get
+        {
+            double all = request.Kinds.Sum(k => k.ShareOfFullStand);
+            double legumes = request.LegumesAreInoculated
+                ? request.Kinds.Where(k => k.Kind.IsLegume).Sum(k => k.ShareOfFullStand)
+                : 0;
+            return legumes > 0 && Tolerance.IsAbove(legumes / all, NutrientConstants.All["nitrogen-mixture-legumes"]);
+        }
+    }
+
     internal static double CountedFrom(PlotNeedRequest request) => request.CountedFromShare ?? BlendNeedRule.CountedFromShare;
 
     /// <summary>Where no kind has a share large enough, all count.</summary>
@@ -81,7 +94,7 @@ internal sealed class ComponentNeeds(PlotNeedRequest request)
 
     private NitrogenAnswer Nitrogen(CropKind kind, KindUse use, KindProxy proxy)
     {
-        var rule = use.Nitrogen ?? proxy.Nitrogen;
+        var rule = use.Nitrogen ?? (IsWithLegumes ? proxy.Nitrogen.WithLegumes : null) ?? proxy.Nitrogen;
         if (kind.IsLegume && use.Nitrogen is null && !request.LegumesAreInoculated)
         {
             rule = NitrogenRule.UninoculatedLegume;

@@ -10,6 +10,7 @@ internal sealed class NitrogenOfBlend
     private readonly PlotNeedRequest request;
     private readonly ImmutableArray<ComponentNeed> fed;
     private readonly double fedShare;
+    private readonly double allShares;
 
     internal NitrogenOfBlend(PlotNeedRequest request, ImmutableArray<ComponentNeed> components)
     {
@@ -23,6 +24,7 @@ internal sealed class NitrogenOfBlend
             ),
         ];
         fedShare = fed.Sum(c => c.Component.ShareOfFullStand);
+        allShares = components.Sum(c => c.Component.ShareOfFullStand);
         var answered = fed.Where(c => c.Nitrogen.Low is not null).ToList();
         IsAnswered = components.Length > 0 && answered.Count == fed.Length;
         GrossLowPounds = answered.Sum(c => Part(c, c.Nitrogen.Low!.Value));
@@ -81,9 +83,9 @@ internal sealed class NitrogenOfBlend
             string share = Amounts.Print(fedShare, 2);
             string countedAsOne = fedShare > 1 ? ", counted as one" : "";
             string shares =
-                names.Length == 1
-                    ? $"its share of a full stand ({share})"
-                    : $"their shares of a full stand ({share} together{countedAsOne})";
+                Leading is { Nitrogen.Rule.IsForMixture: true } ? "the rule for a mixture with legumes"
+                : names.Length == 1 ? $"its share of a full stand ({share})"
+                : $"their shares of a full stand ({share} together{countedAsOne})";
             string legumes = fed.Length < request.Kinds.Length ? "; the legumes make their own" : "";
             string credit =
                 CreditPounds > 0
@@ -107,14 +109,20 @@ internal sealed class NitrogenOfBlend
         foreach (var component in fed.Where(c => c.Nitrogen.Low is not null))
         {
             var answer = component.Nitrogen;
+            bool isForMixture = answer.Rule.IsForMixture;
             yield return NutrientFormulas
-                .All[fedShare > 1 ? "nitrogen-by-crowded-share" : "nitrogen-by-share"]
+                .All[
+                    isForMixture ? "nitrogen-of-mixture"
+                    : fedShare > 1 ? "nitrogen-by-crowded-share"
+                    : "nitrogen-by-share"
+                ]
                 .Line(
                     $"{NutrientWords.Range(Part(component, answer.Low!.Value), Part(component, answer.High!.Value))} lb/ac",
                     ("kind", component.Component.Kind.ShortName),
-                    ("N alone", NutrientWords.Range(answer.Low.Value, answer.High.Value)),
+                    (isForMixture ? "N of the mixture" : "N alone", NutrientWords.Range(answer.Low.Value, answer.High.Value)),
                     ("share of a full stand", NutrientFormulas.Number(component.Component.ShareOfFullStand)),
-                    ("shares together", NutrientFormulas.Number(fedShare))
+                    (isForMixture ? "shares without legumes" : "shares together", NutrientFormulas.Number(fedShare)),
+                    ("all shares", NutrientFormulas.Number(allShares))
                 )
                 .From(answer.Rule.Origin.FirstSource);
         }
@@ -130,5 +138,7 @@ internal sealed class NitrogenOfBlend
     }
 
     private double Part(ComponentNeed component, ApplicationRate alone) =>
-        NitrogenMath.ByShare(alone.PoundsPerAcre, component.Component.ShareOfFullStand, fedShare);
+        component.Nitrogen.Rule.IsForMixture
+            ? NitrogenMath.OfMixture(alone.PoundsPerAcre, component.Component.ShareOfFullStand, fedShare, allShares)
+            : NitrogenMath.ByShare(alone.PoundsPerAcre, component.Component.ShareOfFullStand, fedShare);
 }

@@ -28,6 +28,16 @@ public sealed class NitrogenDose
     /// <summary>Gets the source of the split.</summary>
     public Source Source { get; }
 
+    /// <summary>The same dressing with less in it.</summary>
+    internal NitrogenDose Less(double lowPounds, double highPounds) =>
+        new(
+            ApplicationRate.FromPoundsPerAcre(Math.Max(0, Low.PoundsPerAcre - lowPounds)),
+            ApplicationRate.FromPoundsPerAcre(Math.Max(0, High.PoundsPerAcre - highPounds)),
+            Time,
+            When,
+            Source
+        );
+
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Low} to {High}, {When}";

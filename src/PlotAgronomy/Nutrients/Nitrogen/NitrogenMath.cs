@@ -19,6 +19,11 @@ internal static class NitrogenMath
     internal static double ByShare(double poundsAlone, double share, double nonLegumeShare) =>
         poundsAlone * share / Math.Max(1, nonLegumeShare);
 
+    /// <summary>A kind's part of a figure for the whole mixture with legumes, by its share of the kinds that are none; a thin
+    /// stand counts for less.</summary>
+    internal static double OfMixture(double pounds, double share, double nonLegumeShare, double allShares) =>
+        pounds * share / nonLegumeShare * Math.Min(1, allShares);
+
     /// <summary>A mixture's need from the sum of each kind's need times its share, and the sum of the shares.</summary>
     internal static double MeanByShare(double needTimesShare, double shares) => needTimesShare / shares;
 

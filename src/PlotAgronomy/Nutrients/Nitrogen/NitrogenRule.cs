@@ -16,6 +16,7 @@ public sealed class NitrogenRule
     private readonly double? high;
     private readonly NitrogenYields yields;
     private readonly NitrogenSplit split;
+    private readonly string? withLegumesId;
 
     private NitrogenRule(CsvRow row)
     {
@@ -33,6 +34,7 @@ public sealed class NitrogenRule
         low = row.NumberOrNull("nitrogen_low_lb");
         high = row.NumberOrNull("nitrogen_high_lb");
         Condition = row.TextOrNull("condition");
+        withLegumesId = row.TextOrNull("with_legumes_id");
         Origin = row.Origin();
         yields = NitrogenYields.Of(Id, isInPounds: unit == PrintedYieldUnit.Pound);
         split = NitrogenSplit.Of(Id);
@@ -75,6 +77,12 @@ public sealed class NitrogenRule
 
     /// <summary>Gets where it stands and how well that is known.</summary>
     public Origin Origin { get; }
+
+    /// <summary>The rule for a mixture of the crop with legumes; null where the rule is the same there.</summary>
+    internal NitrogenRule? WithLegumes => withLegumesId is null ? null : Find(withLegumesId);
+
+    /// <summary>Whether its figure is for the whole of a mixture with legumes, and not for the crop alone.</summary>
+    internal bool IsForMixture => Table.Rows.Any(r => r.withLegumesId == Id);
 
     /// <summary>Gets how well the rule is known.</summary>
     public DataStatus Status => Origin.Status;

@@ -46,6 +46,14 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             k => IfSet(k.AsRate)
         );
         var rateFor = Optional("rateFor", Hyphened(SowingMethods.Words), RateFor, k => k.AsRate ? k.Plan.ComparedMethod : null);
+        const string OwnFull =
+            "Rate for a full stand of the kind alone, as the tag or your guide prints it, in pure live seed for the way the plan "
+            + "plants; without it, what publications print.";
+        var fullRate = Optional("fullRate", above0, OwnFull, k => k.Planned.OwnFullRate(k.Plan.SowingMethod)?.Rate);
+        Unsaid(
+            "a full rate for another way of sowing",
+            k => k.Planned.FullRate is not null && k.Planned.OwnFullRate(k.Plan.SowingMethod) is null
+        );
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsChosen ? null : k.Planned.Offer.Item.Label);
         const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
@@ -55,9 +63,9 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
 
         ReadAs(at =>
         {
-            SowingMethod? ownMethod = at.Plan.Maybe(rest.Method) is { } own ? PlotPlan.SowingMethodOf(own) : null;
+            SowingMethod? planted = at.Plan.Maybe(rest.Method) is { } plants ? PlotPlan.SowingMethodOf(plants) : null;
             var lacking = new PlanField[] { rateIs, rateFor }
-                .Where(l => at.Has(rate) && !at.Has(l) && !(l == rateFor && ownMethod is not null))
+                .Where(l => at.Has(rate) && !at.Has(l) && !(l == rateFor && planted is not null))
                 .ToList();
             if (lacking.Count > 0)
             {
@@ -65,9 +73,19 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             }
 
             var grown = at.Get(kind);
-            if (at.Plan.Maybe(rest.Method) is { } planted)
+            PureLiveSeedRate? own = null;
+            if (at.Has(fullRate))
             {
-                at.Try(kind, () => grown.FullRange(PlotPlan.SowingMethodOf(planted)));
+                own = planted is { } way
+                    ? PureLiveSeedRate.FromRate(at.Get(fullRate), way)
+                    : throw at.Report(
+                        fullRate,
+                        "a full rate needs the plan's 'method', for it is another for each way of sowing"
+                    );
+            }
+            else if (planted is { } way)
+            {
+                at.Try(kind, () => grown.FullRange(way));
             }
 
             var (offer, choice) = OfferOf(grown, at, kind, lot);
@@ -76,7 +94,7 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                 at.Report(kind, $"a crop that is cut and carried off needs the yield of {grown.CommonName}");
             }
 
-            SowingMethod WrittenFor() => ownMethod is { } method && !at.Has(rateFor) ? method : at.Get(rateFor);
+            SowingMethod WrittenFor() => planted is { } method && !at.Has(rateFor) ? method : at.Get(rateFor);
             PureLiveSeedRate Living() =>
                 at.Get(rateIs)
                     ? PureLiveSeedRate.FromRate(at.Get(rate), WrittenFor())
@@ -85,6 +103,10 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
                         offer.Item.Analysis,
                         ViabilityRule.For(grown)
                     );
+            KindShare ShareOf(PureLiveSeedRate sown) =>
+                own is { } full && full.Method == sown.Method
+                    ? KindShare.FromShare(grown, sown / full)
+                    : KindShare.FromRate(grown, sown);
             if (at.Maybe(Share) is 0)
             {
                 at.Report(Share, "must be above zero; leave a kind that is not sown out");
@@ -94,7 +116,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             {
                 Share = at.Has(Share)
                     ? at.Try(Share, () => KindShare.FromShare(grown, at.Get(Share)))
-                    : at.Try(rate, () => KindShare.FromRate(grown, Living())),
+                    : at.Try(rate, () => ShareOf(Living())),
+                FullRate = own,
                 Choice = choice,
                 Offer = offer,
                 Yield = at.Maybe(yield),
@@ -188,7 +211,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             get
             {
                 double share = Planned.Share.ShareOfFullStand;
-                double full = Planned.Kind.FullRange(Plan.ComparedMethod).Full.PoundsPerAcre;
+                var own = Planned.OwnFullRate(Plan.ComparedMethod) ?? Planned.Kind.FullRange(Plan.ComparedMethod).Full;
+                double full = own.PoundsPerAcre;
                 double[] near = [share * full, Math.BitIncrement(share * full), Math.BitDecrement(share * full)];
                 return ApplicationRate.FromPoundsPerAcre(near[Math.Max(0, Array.FindIndex(near, r => r / full == share))]);
             }

@@ -14,21 +14,28 @@ public sealed class FertilizerAnswer
     private readonly PlotNeed asked;
     private readonly PlotNeed need;
 
-    internal FertilizerAnswer(PlotPlan plan, PlotNeed need)
+    /// <param name="plan">Plan.</param>
+    /// <param name="asked">Need of the season.</param>
+    /// <param name="need">What of it is bought for the sowing.</param>
+    internal FertilizerAnswer(PlotPlan plan, PlotNeed asked, PlotNeed need)
     {
         this.plan = plan;
-        asked = need;
-        this.need = need.WorthBuying;
+        this.asked = asked;
+        this.need = need;
     }
 
-    /// <summary>Gets a value indicating whether any nutrient is needed now in an amount worth buying.</summary>
+    /// <summary>Gets a value indicating whether any nutrient is needed for the sowing in an amount worth buying.</summary>
     public bool IsNeeded => !Waits && NeedSolver.IsNeeded(need);
 
     /// <summary>Gets a value indicating whether the purchase waits, because the plan names seed and none of it is sown now; the
     /// need is told for the day it is.</summary>
     public bool Waits { get; init; }
 
-    /// <summary>Gets the cheapest set on offer, in whole packages; open where something is needed and nothing is on
+    /// <summary>Gets the nitrogen that is given to the stand and bought apart; not needed where all of it goes on for the
+    /// sowing.</summary>
+    public required Answer<LaterNitrogen> LaterNitrogen { get; init; }
+
+    /// <summary>Gets the cheapest set on offer for the sowing, in whole packages; open where something is needed and nothing is on
     /// offer.</summary>
     public required Answer<Purchase> Purchase { get; init; }
 
@@ -79,19 +86,19 @@ public sealed class FertilizerAnswer
         }
     }
 
-    /// <summary>What brings nitrogen alone, where none of it goes on before the seed or with it.</summary>
-    internal ImmutableArray<PurchaseLine> Later =>
-        asked.NitrogenDoses.Any(d => d.Time == DressingTime.AtSowing) || asked.NitrogenDoses.IsEmpty
-            ? []
-            : [.. Lines.Where(l => PurchaseSets.IsNitrogenAlone(l.Product))];
+    /// <summary>What is spread on the stand.</summary>
+    internal ImmutableArray<PurchaseLine> Later => LaterNitrogen.OrNull()?.Purchase.OrNull()?.Lines ?? [];
+
+    /// <summary>The dressings that something is bought for, or has still to be found for.</summary>
+    internal ImmutableArray<NitrogenDose> Dressed =>
+        LaterNitrogen.OrNull() is { Purchase.State: not AnswerState.NoneNeeded } later ? later.Doses : [];
 
     /// <summary>What is spread for the sowing.</summary>
-    internal ImmutableArray<PurchaseLine> AtSowing => [.. Lines.Except(Later)];
-
-    private ImmutableArray<PurchaseLine> Lines => Purchase.OrNull()?.Lines ?? [];
+    internal ImmutableArray<PurchaseLine> AtSowing => Purchase.OrNull()?.Lines ?? [];
 
     /// <summary>What stands open here.</summary>
-    internal IEnumerable<OpenQuestion> Questions => [.. Purchase.Questions, .. UreaLoss.Questions, .. Setbacks.Questions];
+    internal IEnumerable<OpenQuestion> Questions =>
+        [.. Purchase.Questions, .. LaterNitrogen.Questions, .. UreaLoss.Questions, .. Setbacks.Questions];
 
     /// <summary>The results that no section of the sheet tells.</summary>
     internal IEnumerable<IWorkedResult?> WithoutSection => Acidity;

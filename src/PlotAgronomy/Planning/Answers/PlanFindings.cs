@@ -75,7 +75,8 @@ internal static class PlanFindings
     private static IEnumerable<Finding> OnUreaOnlyWhereSpread(FertilizerAnswer fertilizer, IEnumerable<Finding> findings) =>
         fertilizer
             .Purchase.OrNull()
-            ?.Lines.Any(l =>
+            ?.Lines.Concat(fertilizer.Later)
+            .Any(l =>
                 l.Product.Substance
                     is FertilizerSubstance.Urea
                         or FertilizerSubstance.UreaAmmoniumNitrateSolution

@@ -26,7 +26,7 @@ public static class PlanSolver
         var limeMethod = MethodChoices.Lime(limed, GrownKinds.Of(limed));
         var system = MethodChoices.Nutrients(fed, kinds);
         var need = NeedSolver.Solve(Chosen(fed), system, kinds);
-        var fertilizer = PurchaseSolver.Solve(Chosen(fed), need, waits);
+        var fertilizer = PurchaseSolver.Solve(Chosen(fed), need, waits, kinds);
         var lime = LimeSolver.Solve(Chosen(limed), limeMethod, GrownKinds.Of(limed), fertilizer.Told.Purchase.OrNull());
         var ground = SpreadingSolver.Ground(plan);
         var weighedFor = SpreadingSolver.SownGround(plan, ground);

@@ -109,7 +109,8 @@ public sealed class PlotAnswers
     private IEnumerable<decimal> Costs =>
         [
             .. Lime.Told.Order.OrNull()?.Cost is { } lime ? [lime] : Enumerable.Empty<decimal>(),
-            .. Fertilizer.Told.Purchase.OrNull()?.Lines.Select(l => l.Cost) ?? [],
+            .. Fertilizer.Told.AtSowing.Select(l => l.Cost),
+            .. Fertilizer.Told.Later.Select(l => l.Cost),
             .. Seed.OrNull()?.Kinds.Select(k => k.Cost) ?? [],
         ];
 

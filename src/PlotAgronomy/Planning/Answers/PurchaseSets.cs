@@ -91,10 +91,13 @@ internal sealed class PurchaseSets
     private static (double Packages, string Product) Bought(PurchaseLine line) =>
         (Math.Round(line.Packages, 3, MidpointRounding.AwayFromZero), line.Product.Name);
 
-    private static FieldConditions Field(PlotPlan plan, PlotNeed need) =>
+    internal static FieldConditions Field(PlotPlan plan, PlotNeed need, bool onTheStand = false) =>
         new()
         {
-            IsIncorporated = plan.Method is null && !GrownKinds.IsUpkeep(plan) ? null : GrownKinds.IsTilled(plan),
+            IsIncorporated =
+                onTheStand ? false
+                : plan.Method is null && !GrownKinds.IsUpkeep(plan) ? null
+                : GrownKinds.IsTilled(plan),
             IsNearWater = plan.Plot.IsNearWater,
             Soil = plan.Soil,
             NotKnown = [.. need.NotKnown.Select(n => n.Nutrient)],

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
@@ -12,20 +13,32 @@ internal static class PurchaseSolver
     /// <param name="plan">Plan.</param>
     /// <param name="asked">Need.</param>
     /// <param name="waits">Whether the plan names seed and none of it is sown now.</param>
-    internal static Answer<FertilizerAnswer> Solve(PlotPlan plan, Answer<PlotNeed> asked, bool waits)
+    /// <param name="kinds">Kinds that grow, with their shares.</param>
+    internal static Answer<FertilizerAnswer> Solve(
+        PlotPlan plan,
+        Answer<PlotNeed> asked,
+        bool waits,
+        ImmutableArray<KindShare> kinds
+    )
     {
         if (waits)
         {
             return Waiting(plan, asked);
         }
 
-        var need = asked.Told.WorthBuying;
+        var nitrogen = new SeasonNitrogen(asked.Told.WorthBuying, kinds, GrownKinds.IsUpkeep(plan));
+        var (sets, need) = ForSowing(plan, nitrogen);
         bool isNeeded = NeedSolver.IsNeeded(need);
         bool isNotKnown = asked.State == AnswerState.Open || (!isNeeded && need.NotKnown.Any());
-        var sets = new PurchaseSets(plan, need, isNeeded);
         var taken = sets.Taken;
-        var fertilizer = new FertilizerAnswer(plan, asked.Told)
+        var fertilizer = new FertilizerAnswer(plan, asked.Told, need)
         {
+            LaterNitrogen = LaterNitrogenSolver.Solve(
+                plan,
+                nitrogen.Later(Brought(taken)),
+                nitrogen.Along(Brought(taken)),
+                taken
+            ),
             Purchase =
                 taken is { IsUndecided: true } ? Answers.Open<Purchase>(() => [FertilizerQuestions.Offer()])
                 : taken is not null ? Answers.Given(taken, () => taken.Findings)
@@ -36,22 +49,23 @@ internal static class PurchaseSolver
         var state =
             asked.State == AnswerState.NotAsked ? AnswerState.NotAsked
             : isNotKnown || fertilizer.Purchase.State == AnswerState.Open ? AnswerState.Open
-            : isNeeded ? AnswerState.Given
+            : isNeeded || fertilizer.LaterNitrogen.State == AnswerState.Given ? AnswerState.Given
             : AnswerState.NoneNeeded;
         return new(
             state,
             true,
             fertilizer,
             () => [.. isNotKnown ? asked.Questions : [], .. fertilizer.Questions],
-            () => [.. asked.Cases.SelectMany(end => AtEnd(plan, end))],
-            () => [.. FindingsFor(plan, fertilizer), .. sets.Findings()]
+            () => [.. asked.Cases.SelectMany(end => AtEnd(plan, end, kinds))],
+            () => [.. FindingsFor(plan, fertilizer), .. sets.Findings(), .. fertilizer.LaterNitrogen.Findings]
         );
     }
 
     private static Answer<FertilizerAnswer> Waiting(PlotPlan plan, Answer<PlotNeed> asked)
     {
-        var nothing = new FertilizerAnswer(plan, asked.Told)
+        var nothing = new FertilizerAnswer(plan, asked.Told, asked.Told.WorthBuying)
         {
+            LaterNitrogen = Answers.NoneNeeded<LaterNitrogen>(),
             Waits = true,
             Purchase = Answers.NoneNeeded<Purchase>(),
             Others = [],
@@ -60,17 +74,32 @@ internal static class PurchaseSolver
     }
 
     /// <summary>What would be bought at one end of a printed range; nothing for other cases.</summary>
-    private static IEnumerable<AnswerCase<FertilizerAnswer>> AtEnd(PlotPlan plan, AnswerCase<PlotNeed> end) =>
+    private static IEnumerable<AnswerCase<FertilizerAnswer>> AtEnd(
+        PlotPlan plan,
+        AnswerCase<PlotNeed> end,
+        ImmutableArray<KindShare> kinds
+    ) =>
         end.TryGetAssumed<ApplicationRate>(out var meant)
-            ? [new(end.Question, meant, end.Assumption, Solve(plan, Answers.Given(end.Value), waits: false).Told)]
+            ? [new(end.Question, meant, end.Assumption, Solve(plan, Answers.Given(end.Value), waits: false, kinds).Told)]
             : [];
 
-    /// <summary>The nitrogen that is bought; null while that is open.</summary>
+    /// <summary>The sets for the first of the needs that the offers meet; where they meet none, for the last.</summary>
+    private static (PurchaseSets Sets, PlotNeed Need) ForSowing(PlotPlan plan, SeasonNitrogen nitrogen)
+    {
+        var tried = nitrogen
+            .ForSowing.Select(need => (Sets: new PurchaseSets(plan, need, NeedSolver.IsNeeded(need)), Need: need))
+            .ToList();
+        return tried.Find(t => t.Sets.Taken is not { MeetsEveryNeed: false }) is { Sets: not null } met ? met : tried[^1];
+    }
+
+    private static ApplicationRate Brought(Purchase? bought) =>
+        bought?.Balance(PlantNutrient.Nitrogen)?.Delivered ?? ApplicationRate.Zero;
+
+    /// <summary>The nitrogen that is bought, for the sowing and for the stand; null while that is open.</summary>
     internal static ApplicationRate? Nitrogen(Answer<FertilizerAnswer> fertilizer) =>
         fertilizer.State == AnswerState.NoneNeeded ? ApplicationRate.Zero
-        : fertilizer.Told.Purchase.OrNull() is { } bought
-            ? bought.Balance(PlantNutrient.Nitrogen)?.Delivered ?? ApplicationRate.Zero
-        : null;
+        : fertilizer.Told.Purchase.State == AnswerState.Open ? null
+        : Brought(fertilizer.Told.Purchase.OrNull()) + Brought(fertilizer.Told.LaterNitrogen.OrNull()?.Purchase.OrNull());
 
     internal static IEnumerable<Finding> FindingsFor(PlotPlan plan, FertilizerAnswer fertilizer) =>
         !fertilizer.IsNeeded || fertilizer.Purchase.State != AnswerState.Open ? []

@@ -50,8 +50,27 @@ public sealed record PlannedKind
         }
     }
 
+    /// <summary>Gets the rate for a full stand alone that the tag or a guide prints, for the way of sowing it names; null goes by
+    /// the publications that were read.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A rate of zero.</exception>
+    public PureLiveSeedRate? FullRate
+    {
+        get;
+        init
+        {
+            if (value is { } stated)
+            {
+                Guard.Above(stated.PoundsPerAcre, 0, "lb/ac", nameof(FullRate));
+            }
+
+            field = value;
+        }
+    }
+
     /// <summary>By how much more than usual is sown, for what comes up here.</summary>
     internal double SowingFactor => OwnEmergence is { } own ? Records.NextYear.FactorOf(own.Value) : 1;
+    /// <summary>The owner's rate for a full stand, if it is for this way of sowing.</summary>
+    internal PureLiveSeedRate? OwnFullRate(SowingMethod? method) => FullRate is { } own && own.Method == method ? own : null;
 
     /// <summary>Gets the kind.</summary>
     public CropKind Kind => Share.Kind;

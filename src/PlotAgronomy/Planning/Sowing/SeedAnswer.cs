@@ -79,7 +79,7 @@ public sealed class SeedAnswer
         [
             .. Kinds.SelectMany(k => k.Test.Questions),
             .. Dates.Questions,
-            .. SeedParts.FullRates(Blend.Parts),
+            .. SeedParts.FullRates(plan),
             .. PlantingQuestions.Contradiction(plan) is { } meant ? [meant] : Array.Empty<OpenQuestion>(),
             .. plan.Plot.Drainage is null ? [SeedQuestions.Drainage()] : Array.Empty<OpenQuestion>(),
         ];

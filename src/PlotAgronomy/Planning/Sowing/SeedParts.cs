@@ -16,29 +16,54 @@ internal static class SeedParts
             yield break;
         }
 
-        foreach (var kind in plan.Kinds.Select(k => k.Kind))
+        foreach (var planned in plan.Kinds)
         {
+            var kind = planned.Kind;
             if (kind.SeedCount is null)
             {
                 yield return SeedQuestions.Count(kind);
             }
 
-            if (kind.Rates?.For(sowing) is null)
+            if (kind.Rates?.For(sowing) is null && planned.OwnFullRate(sowing) is null)
             {
                 yield return SeedQuestions.OtherMethod(kind, sowing);
             }
         }
     }
 
-    /// <summary>Asked of the kinds whose full rate too few publications print for a median.</summary>
-    internal static IEnumerable<OpenQuestion> FullRates(IReadOnlyList<BlendPart> parts)
+    /// <summary>Asked of the kinds whose full rate too few publications print for a median, and the owner does not state.</summary>
+    internal static IEnumerable<OpenQuestion> FullRates(PlotPlan plan)
     {
-        var few = parts
-            .Where(p => p.Component.FullRange.IsFromTooFew && p.Component.FullRate == p.Component.FullRange.Full)
-            .Select(p => (p.Kind, p.Component.FullRange))
-            .ToList();
-        return few.Count == 0 ? [] : [SeedQuestions.FullRates(parts[0].Component.Method, few)];
+        if (plan.SowingMethod is not { } method)
+        {
+            return [];
+        }
+
+        var few = plan.Kinds.Where(k => IsFromTooFew(k, method)).Select(k => (k.Kind, k.Kind.FullRange(method))).ToList();
+        return few.Count == 0 ? [] : [SeedQuestions.FullRates(method, few)];
     }
+
+    /// <summary>The plan with the rate that is counted, or the highest printed one, for every kind that is asked about.</summary>
+    internal static PlotPlan? WithFullRates(PlotPlan plan, PrintedEnd end) =>
+        plan.SowingMethod is { } method
+            ? plan with
+            {
+                Kinds =
+                [
+                    .. plan.Kinds.Select(k =>
+                        IsFromTooFew(k, method) && k.Kind.FullRange(method) is var printed
+                            ? k with
+                            {
+                                FullRate = end == PrintedEnd.Lowest ? printed.Full : printed.High,
+                            }
+                            : k
+                    ),
+                ],
+            }
+            : null;
+
+    private static bool IsFromTooFew(PlannedKind kind, SowingMethod method) =>
+        kind.OwnFullRate(method) is null && kind.Kind.Rates?.For(method) is { IsFromTooFew: true };
 
     /// <summary>Whether a lot is treated and would lie on the surface, where animals eat it: on ground that is not worked, or
     /// pressed in because the seed is small.</summary>

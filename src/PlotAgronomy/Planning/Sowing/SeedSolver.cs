@@ -86,7 +86,10 @@ internal static class SeedSolver
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {
         var lot = kind.Offer.Item;
-        return BlendComponent.FromKind(kind.Kind, method) with
+        var component = kind.OwnFullRate(method) is { } own
+            ? BlendComponent.FromKind(kind.Kind, own)
+            : BlendComponent.FromKind(kind.Kind, method);
+        return component with
         {
             Purity = lot.Analysis.PureSeed,
             Viability = ViabilityRule.For(kind.Kind).Viable(lot.Analysis),

@@ -26,7 +26,7 @@ internal sealed class Outcome
         LimePounds = bought?.Product.Pounds ?? 0;
         LimeCost = bought?.Cost ?? 0;
         LimeRate = answers.Lime.Told.Rate.OrNull();
-        FertilizerCost = answers.Fertilizer.Told.Purchase.OrNull()?.TotalCost ?? 0;
+        FertilizerCost = answers.Fertilizer.Told.AtSowing.Concat(answers.Fertilizer.Told.Later).Sum(l => l.Cost);
         SeedCost = answers.Seed.OrNull()?.Kinds.Sum(k => k.Cost) ?? 0;
         SeedPounds = answers.Seed.OrNull()?.Kinds.Sum(k => k.Weight.Pounds) ?? 0;
         Needs = [.. Bought.Select(n => answers.Need.Told.Find(n)?.AtLeast)];

@@ -16,9 +16,14 @@ internal sealed class OutcomeSpan
     {
         outcomes = [.. answers.Select(a => new Outcome(a))];
         this.isMeasured = isMeasured;
-        LimeDiffers = outcomes.Select(o => (o.LimePackages, o.LimePounds, o.LimeCost)).Distinct().Count() > 1;
-        FertilizerDiffers = outcomes.Select(o => o.FertilizerCost).Distinct().Count() > 1;
-        SeedDiffers = outcomes.Select(o => (o.SeedPounds, o.SeedCost)).Distinct().Count() > 1;
+        LimeDiffers = Differs(
+            (one, other) =>
+                one.LimePackages == other.LimePackages
+                && one.LimePounds.Equals(other.LimePounds)
+                && one.LimeCost == other.LimeCost
+        );
+        FertilizerDiffers = Differs((one, other) => one.FertilizerCost == other.FertilizerCost);
+        SeedDiffers = Differs((one, other) => one.SeedPounds.Equals(other.SeedPounds) && one.SeedCost == other.SeedCost);
         inWords = new(() => string.Join(", ", ((string?[])[Lime, .. Needs, Seeds, Money, Kinds]).OfType<string>()));
     }
 
@@ -50,11 +55,11 @@ internal sealed class OutcomeSpan
         [
             .. outcomes[0]
                 .Plan.Kinds.Select(k => k.Kind)
-                .Where(k => outcomes.Select(o => o.Held.Contains(k)).Distinct().Count() > 1),
+                .Where(k => Differs((one, other) => one.Held.Contains(k) == other.Held.Contains(k))),
         ];
 
     /// <summary>Whether some of the answers come with a caution or a warning that others do not have.</summary>
-    internal bool CautionsDiffer => outcomes.Select(o => o.Cautions).Distinct().Count() > 1;
+    internal bool CautionsDiffer => Differs((one, other) => one.Cautions == other.Cautions);
 
     /// <summary>Everything that differs, most telling first, such as <c>28 or 57 bags of lime, 140 to 290 USD</c>; empty where
     /// nothing does.</summary>
@@ -74,6 +79,8 @@ internal sealed class OutcomeSpan
             return (high - low, seed, lime + needs, Undecided.Length);
         }
     }
+
+    private bool Differs(Func<Outcome, Outcome, bool> isAlike) => !outcomes.All(other => isAlike(outcomes[0], other));
 
     private bool LimeDiffers { get; }
 

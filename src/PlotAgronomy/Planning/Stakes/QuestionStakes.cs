@@ -49,25 +49,39 @@ internal static class QuestionStakes
     {
         var answers = WaysIntoPlan.Answered(asked.Plan, question);
         var assumed = new List<(OpenQuestion Question, string Answer)>();
-        var first = answers[0].Plan.Solve();
-        used = 1;
-        while (isInTheWay && assumed.Count < MostAssumed && used < most && Waiting(first, question) is { } other)
-        {
-            assumed.Add((other.Question, other.Likely.InWords));
-            first = other.Likely.Plan.Solve();
-            used++;
-        }
-
-        var taken = Thinned(answers, Math.Max(2, most - used + 1));
-        used += taken.Length - 1;
-        return new(question, [.. taken.Select((a, i) => Case(a, i == 0 ? first : With(a.Plan, assumed).Solve()))])
-        {
-            Assumed = [.. assumed],
-            IsInTheWay = isInTheWay,
-        };
+        int solves = 0;
+        var first = Solved(answers[0].Plan, isInTheWay);
+        var taken = Thinned(answers, Math.Max(2, most - solves + 1));
+        var cases = taken.Select((a, i) => Case(a, i == 0 ? first : Solved(With(a.Plan, assumed), assumed.Count > 0))).ToList();
+        used = solves;
+        return new(question, [.. cases]) { Assumed = [.. assumed], IsInTheWay = isInTheWay };
 
         AnswerCase<PlotAnswers> Case(AnsweredPlan answer, PlotAnswers solved) =>
             new(question, answer.Value, answer.InWords, solved);
+
+        // Where the first answer waits for something, another may wait for the like of it: then each is given its own.
+        PlotAnswers Solved(PlotPlan plan, bool waits)
+        {
+            var solved = plan.Solve();
+            solves++;
+            for (
+                int more = 0;
+                waits && more < MostAssumed && solves < most && Waiting(solved, question) is { } other;
+                more++
+            )
+            {
+                var told = (other.Question, other.Likely.InWords);
+                if (assumed.TrueForAll(a => a.Question.Text != told.Question.Text))
+                {
+                    assumed.Add(told);
+                }
+
+                solved = other.Likely.Plan.Solve();
+                solves++;
+            }
+
+            return solved;
+        }
     }
 
     /// <summary>What the answer to a question still waits for, with the plan that has the likeliest answer to it: the middle of

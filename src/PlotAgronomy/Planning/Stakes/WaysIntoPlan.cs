@@ -47,6 +47,7 @@ internal static class WaysIntoPlan
             (plan, _, drains) => OnPlot(plan, p => p with { Drainage = drains })
         ),
         [SeedCodes.AskRate] = WayIntoPlan.For<SowingMethod>((plan, _, method) => plan with { Method = Planted(method) }),
+        [SeedCodes.AskFullRate] = WayIntoPlan.For<PrintedEnd>((plan, _, end) => SeedParts.WithFullRates(plan, end)),
         [SeedCodes.AskHomeTest] = WayIntoPlan.For<Fraction>((plan, _, alive) => UntaggedSeed.If(plan, alive)),
         [SeedCodes.AskTestMonth] = WayIntoPlan.For<TestMonth>(OnTag),
     }.ToFrozenDictionary();

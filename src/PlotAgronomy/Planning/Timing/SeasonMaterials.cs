@@ -68,7 +68,7 @@ internal sealed class SeasonMaterials
     /// <summary>Nitrogen by the middle of its doses.</summary>
     private double ShareOf(int dose)
     {
-        var doses = answers.Need.Told.NitrogenDoses;
+        var doses = fertilizer!.Dressed;
         return Middle(doses[dose - 1]) / doses.Sum(Middle);
     }
 

@@ -61,8 +61,7 @@ internal static class SeasonSolver
             LaterDressings = Later(lime.Order.OrNull(), plan.LimeDate),
             NeedsRetest = !SeasonChosen.Tested(answers).IsEmpty,
             NeedsFertilizer = isFertilized && (fertilizer!.Purchase.OrNull() is null || !fertilizer.AtSowing.IsEmpty),
-            NitrogenDoses =
-                isFertilized && IsDressedLater(fertilizer!) && answers.Need.TryGetPart(out var need) ? need.NitrogenDoses : [],
+            NitrogenDoses = fertilizer?.Dressed ?? [],
             Weeds = plan.Season?.Weeds ?? Standing(plan.Plot),
             SmotherStands = plan.Season?.Weeds is null,
             KillingFrost = Frost(plan),
@@ -70,10 +69,6 @@ internal static class SeasonSolver
             Chosen = SeasonChosen.Of(answers, fertilizer),
         };
     }
-
-    /// <summary>Nothing is bought yet, or a product is kept for the stand.</summary>
-    private static bool IsDressedLater(FertilizerAnswer fertilizer) =>
-        fertilizer.Purchase.OrNull() is null || !fertilizer.Later.IsEmpty;
 
     /// <summary>The dates of what is sown; null while the day is not set, and where nothing is.</summary>
     private static SowingDates? Dates(PlotPlan plan, ImmutableArray<SeasonPass> passes) =>

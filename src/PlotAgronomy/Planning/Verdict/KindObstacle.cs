@@ -3,4 +3,4 @@ namespace PlotAgronomy.Planning;
 /// <summary>One thing that speaks against a kind here and now.</summary>
 /// <param name="Decision">What follows from it; <see cref="KindDecision.Sow"/> where it is only to be minded.</param>
 /// <param name="Why">The reason.</param>
-internal readonly record struct KindObstacle(KindDecision Decision, Finding Why);
+internal sealed record KindObstacle(KindDecision Decision, Finding Why);

@@ -9,7 +9,8 @@ internal static class SubstituteSearch
 {
     /// <summary>At most three, turn by turn for each kind that drops out. Those of its own group go first, of them what stands
     /// the soil of today before what a test may let in by the day of sowing, then its life span, then the sourest soil it stands.
-    /// Other groups are named where its own has none.</summary>
+    /// Other groups are named where its own has none, and a kind with a grave hazard that no kind of the plan has where there is
+    /// none without.</summary>
     /// <param name="plan">Plan.</param>
     /// <param name="held">The kinds that are not sown, for the soil, the ground or the season.</param>
     /// <param name="expected">The pH to expect on the day of sowing, or null.</param>
@@ -70,11 +71,24 @@ internal static class SubstituteSearch
     private static IEnumerable<SubstituteKind> InPlaceOf(PlotPlan plan, CropKind dropped, IEnumerable<SubstituteKind> fit)
     {
         var inSeason = fit.Where(s => IsDayKnown(plan) || s.Kind.GrowingSeason == dropped.GrowingSeason).ToList();
-        var alike = inSeason.FindAll(s => s.Kind.Group == dropped.Group);
-        return (alike.Count > 0 ? alike : inSeason.FindAll(s => s.TestMustShow is null))
+        var harmless = inSeason.FindAll(s => !BringsHazard(plan, s.Kind));
+        var alike = Alike(harmless);
+        return (alike.Count > 0 ? alike : Alike(inSeason))
             .OrderByDescending(s => s.TestMustShow is null)
             .ThenByDescending(s => s.Kind.LifeCycle == dropped.LifeCycle)
             .ThenBy(s => s.LowestPh)
             .Select(s => new SubstituteKind(plan) { Kind = s.Kind, InsteadOf = dropped });
+
+        List<SubstituteKind> Alike(List<SubstituteKind> kinds) =>
+            kinds.FindAll(s => s.Kind.Group == dropped.Group) is { Count: > 0 } own
+                ? own
+                : kinds.FindAll(s => s.TestMustShow is null);
     }
+
+    /// <summary>Whether a kind is a grave hazard to deer or stock of a sort that the owner did not choose.</summary>
+    private static bool BringsHazard(PlotPlan plan, CropKind kind) =>
+        kind.Hazards.Any(h =>
+            GraveHazards.Holds(h)
+            && !plan.Kinds.Any(p => p.Kind.Hazards.Any(own => own.Type == h.Type && GraveHazards.Holds(own)))
+        );
 }

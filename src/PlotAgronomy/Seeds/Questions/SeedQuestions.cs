@@ -35,14 +35,14 @@ internal static class SeedQuestions
         );
 
     /// <summary>The lowest rate that is printed is counted until this is answered.</summary>
-    internal static OpenQuestion<PureLiveSeedRate> FullRates(
+    internal static OpenQuestion<PrintedEnd> FullRates(
         SowingMethod method,
         IReadOnlyList<(CropKind Kind, PureLiveSeedRateRange Printed)> few
     ) =>
-        QuestionCatalog.Ask<PureLiveSeedRate>(
+        QuestionCatalog.Ask(
             SeedCodes.AskFullRate,
-            [],
-            rate => rate.ToString(),
+            [PrintedEnd.Lowest, PrintedEnd.Highest],
+            end => end == PrintedEnd.Lowest ? "the lowest of them" : "the highest of them",
             ("kinds", string.Join(", ", few.Select(f => f.Kind.ShortName))),
             ("method", SowingMethods.InWords(method)),
             ("ranges", string.Join("; ", few.Select(f => RangeOf(f.Kind, f.Printed))))

@@ -39,6 +39,17 @@ internal static class BuySection
             );
         }
 
+        foreach (var line in answers.Fertilizer.Told.Later)
+        {
+            Add(
+                FigureCode.Of("buy.nitrogen", FigureCode.Word(line.Product.Name)),
+                $"{line.Product.Name}, for the stand",
+                FertilizerSection.Packages(line.Packages, line.Offer.Package),
+                line.Cost,
+                answers.Fertilizer.Told.LaterNitrogen.Value.Purchase.Value
+            );
+        }
+
         sheet.RestsOn(seed?.Blend);
         foreach (var sown in seed?.Kinds ?? [])
         {

@@ -50,10 +50,13 @@ internal static class FertilizerSection
                 fertilizer.Waits ? "Nothing of this blend is sown now, so nothing is bought; the need is told for the day it is."
                 : !fertilizer.IsNeeded && need.NotKnown.Any() ? "Nothing is bought until that is known."
                 : answers.Need.State == AnswerState.NoneNeeded ? "No fertilizer is needed."
+                : !fertilizer.IsNeeded && fertilizer.LaterNitrogen.State == AnswerState.Given
+                    ? "No fertilizer is bought for the sowing."
                 : !fertilizer.IsNeeded ? "No fertilizer is bought: what is needed is too little."
                 : plan.FertilizerOffers.IsEmpty ? "No fertilizer is on offer in the plan."
                 : "No set of the fertilizers on offer was found before the search stopped, see the findings."
             );
+            ForTheStand(sheet, fertilizer);
             return sheet.Close();
         }
 
@@ -117,6 +120,7 @@ internal static class FertilizerSection
             new(plan.Currency.Print(purchase.TotalCost), SheetAmount.Money(purchase.TotalCost, plan.Currency)),
             purchase
         );
+        ForTheStand(sheet, fertilizer);
         foreach (var beside in fertilizer.Others)
         {
             var other = beside.Purchase;
@@ -133,6 +137,27 @@ internal static class FertilizerSection
 
         return sheet.Close();
     }
+
+    /// <summary>Nitrogen that is given to the stand: what, how much and when.</summary>
+    private static void ForTheStand(SectionWriter sheet, FertilizerAnswer fertilizer)
+    {
+        if (!fertilizer.LaterNitrogen.TryGet(out var later))
+        {
+            return;
+        }
+
+        string doses = string.Join(", then ", later.Doses.Select(d => $"{Dose(d)} {d.When}"));
+        string bought =
+            later.Purchase.State == AnswerState.NoneNeeded
+                ? $"That is too little to buy: {Amounts.Print(later.CameAlong, "lb/ac", 0)} come along with the fertilizer for the sowing."
+            : later.Purchase.TryGet(out var purchase)
+                ? $"Bought apart: {InWords(purchase)}, {string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of it"))} in all."
+            : "Nothing on offer brings nitrogen alone: ask the dealer for one.";
+        sheet.Say($"Nitrogen for the stand, not before the seed: {doses}. {bought}");
+    }
+
+    private static string Dose(NitrogenDose dose) =>
+        $"{Amounts.Print(dose.Low.PoundsPerAcre, 0)} to {Amounts.Print(dose.High, "lb/ac", 0)}";
 
     /// <summary>The need under each plausible answer to what is asked, side by side.</summary>
     private static void Cases(SectionWriter sheet, PlotAnswers answers)

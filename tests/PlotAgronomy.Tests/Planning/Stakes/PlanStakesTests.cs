@@ -1,6 +1,7 @@
 using PlotAgronomy.Liming;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Sheets;
 using PlotAgronomy.Tests.Support;
 using UnitsNet;
@@ -64,6 +65,23 @@ public class PlanStakesTests
         Assert.True(stake.Cases.Length > 1);
     }
 
+    /// <summary>Two tons of a lime that is not named, to be bought as one whose label is not known: the label is assumed, one of its
+    /// plausible figures, and told with its answer on the sheet.</summary>
+    [Fact]
+    public void What_else_stands_in_the_way_is_assumed_and_told()
+    {
+        var silent = LimingMaterial.FromAnalysis("loose lime", LimingForm.GroundLimestone, null, null, default, null);
+        var plan = TwoTons with { LimeOffers = [Offer.InBags(silent, Mass.FromPounds(50), 5)] };
+        var answers = plan.Solve();
+        var stake = answers.Stakes.Questions.Single(q => q.Question.Code == LimingCodes.AskBasis);
+        Assert.NotEmpty(stake.Assumed);
+        Assert.All(stake.Assumed, a => Assert.Equal(LimingCodes.AskLabel, a.Question.Code));
+        Assert.True(stake.MoneyAtStake > 0, stake.ToString());
+        Assert.All(stake.Cases, c => Assert.Equal(AnswerState.Given, c.Value.Lime.Told.Order.State));
+        string sheet = FieldSheet.Of(answers).ToMarkdown();
+        Assert.All(stake.Assumed, a => Assert.Contains(a.Answer, sheet, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void The_questions_stand_in_the_order_of_what_is_at_stake()
     {
@@ -82,6 +100,19 @@ public class PlanStakesTests
         Assert.Equal(answers.Questions.Length, stakes.Length);
         Assert.InRange(stakes.Sum(s => s.Cases.Length + s.Assumed.Length), 1, 60);
         Assert.InRange(stakes.Count(s => !s.Cases.IsEmpty), 1, 12);
+    }
+
+    /// <summary>By hand: at the highest printed rates more seed is weighed out than at the lowest, in the same shares.</summary>
+    [Fact]
+    public void A_full_rate_that_few_print_is_solved_at_the_lowest_and_the_highest_printed()
+    {
+        var stake = Of(Demo, SeedCodes.AskFullRate);
+        Assert.Equal(2, stake.Cases.Length);
+        double[] pounds = [.. stake.Cases.Select(c => c.Value.Seed.Value.Kinds.Sum(k => k.Weight.Pounds))];
+        Assert.Equal(Demo.Solve().Seed.Value.Kinds.Sum(k => k.Weight.Pounds), pounds[0], 1e-9);
+        Assert.True(pounds[1] > pounds[0]);
+        Assert.Contains("lb of seed", stake.AtStake, StringComparison.Ordinal);
+        Assert.All(stake.Cases, c => Assert.DoesNotContain(c.Value.Questions, q => q.Code == SeedCodes.AskFullRate));
     }
 
     [Fact]
