@@ -28,11 +28,11 @@ public sealed class BookCommandTests : IDisposable
     private PlotBook Book() => PlotBookFolder.Open(Path.Combine(folder, "plot-book"), "reader").Read();
 
     private const string AWholeSeason =
-        "yes\n2 bags 2026-09-10\nyes\nnone\nyes\n1 lb left, 2 passes, packed\nyes\nyes\ngate 3, 30 s for 100 ft\n0.8 in 2026-09-20\ncrimson clover: 19 25 14 22 17; spring oats: 8 9 7 6 8 in 1 ft2 2026-10-05\n";
+        "yes\n2 bags 2026-09-10\nnone\nyes\n1 lb left, 2 passes, packed\nyes\nyes\ngate 3, 30 s for 100 ft\n0.8 in 2026-09-20\ncrimson clover: 19 25 14 22 17; spring oats: 8 9 7 6 8 in 1 ft2 2026-10-05\n";
 
-    /// <summary>Eleven blanks on the sheet of the demo: eleven answers fill the book of the season.</summary>
+    /// <summary>Ten blanks on the sheet of the demo: ten answers fill the book of the season.</summary>
     [Fact]
-    public void Eleven_answers_write_a_whole_season_beside_the_plan_and_say_where()
+    public void Ten_answers_write_a_whole_season_beside_the_plan_and_say_where()
     {
         var (exit, output, error) = Typed(AWholeSeason, "record", Plan());
         Assert.Equal((0, ""), (exit, error));
@@ -54,7 +54,7 @@ public sealed class BookCommandTests : IDisposable
     public void Seed_that_came_back_is_taken_off_each_kind_by_its_part()
     {
         string plan = Plan();
-        Typed("\n\n\n\n\nyes\n", "record", plan);
+        Typed("\n\n\n\nyes\n", "record", plan);
         var asPlanned = Book().Current.OfType<SowingEntry>().Single();
         Typed("", "record", plan, "instead", asPlanned.Id!, "seed", "spring oats 14 lb", asPlanned.On.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
         var corrected = Book().Current.OfType<SowingEntry>().Single();

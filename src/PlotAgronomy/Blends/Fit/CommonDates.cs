@@ -90,9 +90,7 @@ public sealed class CommonDates
     /// <summary>The region and its common days.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        Ranges.IsEmpty
-            ? $"{Region}: no common day"
-            : $"{Region}: {string.Join(", ", Ranges.Select(Printed))}";
+        Ranges.IsEmpty ? $"{Region}: no common day" : $"{Region}: {string.Join(", ", Ranges.Select(Printed))}";
 
     private static string Printed((DateOnly From, DateOnly To) range) =>
         FormattableString.Invariant($"{range.From:MM-dd} to {range.To:MM-dd}");

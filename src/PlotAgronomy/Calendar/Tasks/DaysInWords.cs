@@ -53,8 +53,8 @@ internal static class DaysInWords
 
     private static string Counted(int low, int high, double length, string unit)
     {
-        int from = (int)Math.Round(low / length);
-        int to = (int)Math.Round(high / length);
+        int from = (int)Math.Round(low / length, MidpointRounding.AwayFromZero);
+        int to = (int)Math.Round(high / length, MidpointRounding.AwayFromZero);
         string many = to == 1 ? unit : $"{unit}s";
         return from == to
             ? $"{CalendarText.Count(from)} {many}"

@@ -46,7 +46,8 @@ internal static class LongShelf
         }
     }
 
-    /// <summary>What the whole shelf costs at the least if packages could be divided; nothing where the needs are not met.</summary>
+    /// <summary>What the whole shelf costs at the least if packages could be divided; nothing where the needs are not
+    /// met.</summary>
     internal static double LowestCost(PackageProblem problem)
     {
         var simplex = new DualSimplex(problem.AsLinearProgram());

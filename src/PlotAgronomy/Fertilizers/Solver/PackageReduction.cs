@@ -27,9 +27,7 @@ internal sealed class PackageReduction
     )
     {
         // A limit on one product may make another, dearer one useful: then nothing is left out.
-        bool[] dominated = original.Most is null
-            ? Dominance.Dominated(original, spreadWhole, most)
-            : new bool[original.Products];
+        bool[] dominated = original.Most is null ? Dominance.Dominated(original, spreadWhole, most) : new bool[original.Products];
         for (int product = 0; product < start.Length; product++)
         {
             dominated[product] &= start[product] == 0;

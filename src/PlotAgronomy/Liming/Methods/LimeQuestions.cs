@@ -60,7 +60,8 @@ internal static class LimeQuestions
         }
     }
 
-    /// <summary>A method with a target above the one wanted bounds the rate; null where it does not answer there either.</summary>
+    /// <summary>A method with a target above the one wanted bounds the rate; null where it does not answer there
+    /// either.</summary>
     private static OpenQuestion<LimeRate>? Nearest(LimeMethod method, PlotSoil soil, double target) =>
         method.ClosestTarget(target) is var nearest
         && Tolerance.IsAbove(nearest, target)

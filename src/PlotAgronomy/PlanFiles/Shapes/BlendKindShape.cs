@@ -50,9 +50,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
             "Rate for a full stand of the kind alone, as the tag or your guide prints it, in pure live seed for the way the plan "
             + "plants; without it, what publications print.";
         var fullRate = Optional("fullRate", above0, OwnFull, k => k.Planned.OwnFullRate(k.Plan.SowingMethod)?.Rate);
-        Unsaid(
-            "a full rate for another way of sowing",
-            k => k.Planned.FullRate is not null && k.Planned.OwnFullRate(k.Plan.SowingMethod) is null
+        Unsaid("a full rate for another way of sowing", k =>
+            k.Planned.FullRate is not null && k.Planned.OwnFullRate(k.Plan.SowingMethod) is null
         );
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsChosen ? null : k.Planned.Offer.Item.Label);

@@ -35,8 +35,8 @@ public sealed class FertilizerAnswer
     /// sowing.</summary>
     public required Answer<LaterNitrogen> LaterNitrogen { get; init; }
 
-    /// <summary>Gets the cheapest set on offer for the sowing, in whole packages; open where something is needed and nothing is on
-    /// offer.</summary>
+    /// <summary>Gets the cheapest set on offer for the sowing, in whole packages; open where something is needed and nothing is
+    /// on offer.</summary>
     public required Answer<Purchase> Purchase { get; init; }
 
     /// <summary>Gets other sets that meet every need and really differ from the cheapest.</summary>

@@ -15,8 +15,8 @@ internal sealed class SeasonNitrogen(PlotNeed need, ImmutableArray<KindShare> ki
     /// <summary>Whether any of it is given to the stand.</summary>
     internal bool IsSplit => !isStanding && target?.AtLeast > ApplicationRate.Zero && need.NitrogenDoses.Any(IsLater);
 
-    /// <summary>What may go on for the sowing, the wanted first: no nitrogen on a young stand that is half legumes; then what comes
-    /// along with phosphate, up to a starter's worth or to what is too little to buy.</summary>
+    /// <summary>What may go on for the sowing, the wanted first: no nitrogen on a young stand that is half legumes; then what
+    /// comes along with phosphate, up to a starter's worth or to what is too little to buy.</summary>
     internal IEnumerable<PlotNeed> ForSowing =>
         !IsSplit ? [need]
         : IsLedByLegumes && AtSowing.High <= 0 ? [Sowing(0), Sowing(PurchaseFloor.PoundsOf(PlantNutrient.Nitrogen))]

@@ -69,6 +69,7 @@ public sealed record PlannedKind
 
     /// <summary>By how much more than usual is sown, for what comes up here.</summary>
     internal double SowingFactor => OwnEmergence is { } own ? Records.NextYear.FactorOf(own.Value) : 1;
+
     /// <summary>The owner's rate for a full stand, if it is for this way of sowing.</summary>
     internal PureLiveSeedRate? OwnFullRate(SowingMethod? method) => FullRate is { } own && own.Method == method ? own : null;
 

@@ -15,9 +15,20 @@ internal static class PlotNeeds
 
     private static Mass? Order(LimeAnswer lime) => lime.Order.TryGet(out var order) ? order.Product : null;
 
+    /// <summary>What is given to the stand out of a bag that was opened for the sowing is of that offer.</summary>
     private static IEnumerable<PlotProduct> Fertilizer(PlotAnswers answers) =>
-        answers.Fertilizer.TryGetPart(out var bought) && bought.Purchase.TryGet(out var purchase)
-            ? purchase.Lines.Select(l => Product(l.Product.Name, l.Offer, l.Spread))
+        answers.Fertilizer.TryGetPart(out var bought)
+            ?
+            [
+                .. bought.AtSowing.Select(l => Product(l.Product.Name, l.Offer, l.Spread)),
+                .. bought.Later.Select(l =>
+                    Product(
+                        l.Product.Name,
+                        bought.AtSowing.FirstOrDefault(sown => sown.Product == l.Product)?.Offer ?? l.Offer,
+                        l.Spread
+                    )
+                ),
+            ]
             : [];
 
     private static IEnumerable<PlotProduct> Seed(PlotAnswers answers) =>

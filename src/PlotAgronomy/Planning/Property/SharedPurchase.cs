@@ -43,7 +43,7 @@ public sealed class SharedPurchase
     public Mass LeftOver => Together is { } count ? (count * Package.Weight) - Needed : Mass.Zero;
 
     /// <summary>Gets the packages that are missing where there are not enough for all; else 0.</summary>
-    public int Short => Available is { } there && Together is { } count && count > there ? count - there : 0;
+    public int Missing => Available is { } there && Together is { } count && count > there ? count - there : 0;
 
     /// <summary>What it is and how many.</summary>
     /// <returns>Text such as <c>10-20-20: 130 lb</c>.</returns>

@@ -31,7 +31,8 @@ internal static class SeedParts
         }
     }
 
-    /// <summary>Asked of the kinds whose full rate too few publications print for a median, and the owner does not state.</summary>
+    /// <summary>Asked of the kinds whose full rate too few publications print for a median, and the owner does not
+    /// state.</summary>
     internal static IEnumerable<OpenQuestion> FullRates(PlotPlan plan)
     {
         if (plan.SowingMethod is not { } method)

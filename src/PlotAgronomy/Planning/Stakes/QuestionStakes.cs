@@ -64,11 +64,7 @@ internal static class QuestionStakes
         {
             var solved = plan.Solve();
             solves++;
-            for (
-                int more = 0;
-                waits && more < MostAssumed && solves < most && Waiting(solved, question) is { } other;
-                more++
-            )
+            for (int more = 0; waits && more < MostAssumed && solves < most && Waiting(solved, question) is { } other; more++)
             {
                 var told = (other.Question, other.Likely.InWords);
                 if (assumed.TrueForAll(a => a.Question.Text != told.Question.Text))

@@ -34,9 +34,9 @@ internal static class PropertySheet
             })
         );
         sheet.Say($"Total {property.Currency.Print(property.Cost)}; sharing saves {property.Currency.Print(property.Saved)}.");
-        foreach (var few in property.Purchases.Where(p => p.Short > 0))
+        foreach (var few in property.Purchases.Where(p => p.Missing > 0))
         {
-            sheet.Say($"There is too little {few.Name} for all plots: {Amounts.Print(few.Short, 0)} packages are missing.");
+            sheet.Say($"There is too little {few.Name} for all plots: {Amounts.Print(few.Missing, 0)} packages are missing.");
         }
 
         return sheet.Close();

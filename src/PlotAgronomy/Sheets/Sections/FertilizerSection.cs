@@ -147,14 +147,17 @@ internal static class FertilizerSection
         }
 
         string doses = string.Join(", then ", later.Doses.Select(d => $"{Dose(d)} {d.When}"));
+        string along = Amounts.Print(later.CameAlong, "lb/ac", 0);
         string bought =
             later.Purchase.State == AnswerState.NoneNeeded
-                ? $"That is too little to buy: {Amounts.Print(later.CameAlong, "lb/ac", 0)} come along with the fertilizer for the sowing."
-            : later.Purchase.TryGet(out var purchase)
-                ? $"Bought apart: {InWords(purchase)}, {string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of it"))} in all."
+                ? $"That is too little to buy: {along} come along with the fertilizer for the sowing."
+            : later.Purchase.TryGet(out var purchase) ? $"Bought apart: {InWords(purchase)}, {Spread(purchase)} in all."
             : "Nothing on offer brings nitrogen alone: ask the dealer for one.";
         sheet.Say($"Nitrogen for the stand, not before the seed: {doses}. {bought}");
     }
+
+    private static string Spread(Purchase purchase) =>
+        string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of it"));
 
     private static string Dose(NitrogenDose dose) =>
         $"{Amounts.Print(dose.Low.PoundsPerAcre, 0)} to {Amounts.Print(dose.High, "lb/ac", 0)}";

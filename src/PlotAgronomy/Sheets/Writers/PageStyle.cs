@@ -7,7 +7,8 @@ internal static class PageStyle
     internal const string Text = """
         @page { margin: 12mm; }
         * { box-sizing: border-box; }
-        body { font: 10pt/1.15 "Times New Roman", "Liberation Serif", Georgia, serif; color: black; background: white; margin: 0; }
+        body { font: 10pt/1.15 "Times New Roman", "Liberation Serif", Georgia, serif; }
+        body { color: black; background: white; margin: 0; }
         main { max-width: 190mm; margin: 0 auto; padding: 4mm; }
         h1 { font-size: 14pt; margin: 0 0 1mm; border-bottom: 1.2pt solid black; }
         h2 { font-size: 11pt; margin: 1.2mm 0 0.3mm; border-bottom: 0.4pt solid black; break-after: avoid; overflow: hidden; }
