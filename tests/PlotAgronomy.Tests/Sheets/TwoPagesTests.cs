@@ -57,7 +57,7 @@ public class TwoPagesTests
         string all = Flat(FieldSheet.Of(answers).ToText(200, showWork: true));
         Assert.All(answers.Findings.Where(f => f.Code != "data-from-memory"), f => Assert.True(Joined(answers, f).Any(t => all.Contains(Flat(t), StringComparison.OrdinalIgnoreCase)), f.Text));
         string[] said = [.. FieldSheet.Of(answers).Sections.SelectMany(s => s.Blocks).OfType<SheetRemarks>().SelectMany(r => r.Remarks).Select(r => r.Text).Where(t => t.Length > 40)];
-        Assert.Equal(said.Distinct().Count(), said.Length);
+        Assert.Empty(said.GroupBy(t => t).Where(alike => alike.Count() > 1).Select(alike => alike.Key));
     }
 
     /// <summary>The parts a person goes through, first to last; none is left out that the plan has anything to say in.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
@@ -113,11 +114,11 @@ internal static partial class StartKinds
 
     private static string[] Held(PlanDraft draft) => draft.Held(Waiting)!.Split("; ");
 
-    private static string? Ambiguous(string[] parts) => parts.FirstOrDefault(p => Candidates(p).Count > 1);
+    private static string? Ambiguous(string[] parts) => parts.FirstOrDefault(p => Candidates(p).Length > 1);
 
     private static string Name(string part) => NameAndAmount().Match(part).Groups["name"].Value.Trim();
 
-    private static IReadOnlyList<CropKind> Candidates(string part)
+    private static ImmutableArray<CropKind> Candidates(string part)
     {
         string name = Name(part);
         var fitting = KindCatalog.Standard.Candidates(name);

@@ -92,7 +92,7 @@ internal static partial class StartSides
 
     private static string[] Held(PlanDraft draft) => draft.Held(Waiting)!.Split("; ");
 
-    private static JsonNode List(string[] lengths) => new JsonArray([.. lengths.Select(l => (JsonNode)l)]);
+    private static JsonArray List(string[] lengths) => new([.. lengths.Select(l => (JsonNode)l)]);
 
     /// <summary>Lengths in the last unit that was typed; without any, in paces where the owner has a pace, else in
     /// feet.</summary>

@@ -39,7 +39,13 @@ internal static class VerdictSection
         var sheet = new SectionWriter("substitutes", "What would stand in their place", SheetPart.Work);
         if (answers.Verdict.State != AnswerState.NoneNeeded)
         {
-            sheet.Remark(answers.Verdict.Told.Substitutes.Select(s => (SheetText.Name(s.Kind), SheetText.Capital(Why(s)))));
+            sheet.Remark(
+                answers
+                    .Verdict.Told.Substitutes.GroupBy(Why)
+                    .Select(alike =>
+                        (string.Join(", ", alike.Select(s => SheetText.Name(s.Kind))), SheetText.Capital(alike.Key))
+                    )
+            );
         }
 
         return sheet.CloseOrNone();

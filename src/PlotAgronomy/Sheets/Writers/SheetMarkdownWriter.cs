@@ -71,7 +71,8 @@ internal static class SheetMarkdownWriter
                 page.Append(CultureInfo.InvariantCulture, $"{drawing.Caption}\n");
                 break;
             case SheetFigure figure:
-                page.Append(showsCodes ? $"- **{figure.Code}** " : "- ").Append(CultureInfo.InvariantCulture, $"{figure.Label}: {figure.Value}\n");
+                page.Append(showsCodes ? $"- **{figure.Code}** " : "- ");
+                page.Append(CultureInfo.InvariantCulture, $"{figure.Label}: {figure.Value}\n");
                 if (showWork)
                 {
                     foreach (var line in figure.ShowWork())
