@@ -83,7 +83,7 @@ public class SeasonWithoutDaysTests
         var held = Assert.Single(answers.Verdict.Value.Held);
         var sowing = answers.SeasonWork.Where(w => w.Task.Pass is not null).ToList();
         Assert.DoesNotContain(sowing, w => w.Task.Title.Contains(held.Planned.Kind.ShortName, StringComparison.Ordinal));
-        Assert.Contains($"It decides on {held.Planned.Kind.ShortName} (pH 5.8 or more).", Find(answers.Plan, "retest").Title, StringComparison.Ordinal);
+        Assert.Contains($"It decides on {held.Planned.Kind.ShortName} (pH 5.8 or more: then buy it, and sow 0.4 lb of it with the seed of its size).", Find(answers.Plan, "retest").Title, StringComparison.Ordinal);
     }
 
     /// <summary>Lime of 34 days: out of reach by the day of sowing, so the test comes with the full effect and nothing is sown.</summary>
@@ -126,7 +126,7 @@ public class SeasonWithoutDaysTests
     {
         var work = Upkeep.Solve().SeasonWork;
         Assert.DoesNotContain(work, w => w.Task.Id is "standing-sample" or "sample");
-        Assert.Equal((new DateOnly(2028, 3, 25), new DateOnly(2029, 3, 25)), (work.Single(w => w.Task.Id == "next-sample").Task.Earliest, work.Single(w => w.Task.Id == "next-sample").Task.Latest));
+        Assert.Equal((new DateOnly(2028, 3, 25), new DateOnly(2028, 4, 25)), (work.Single(w => w.Task.Id == "next-sample").Task.Earliest, work.Single(w => w.Task.Id == "next-sample").Task.Latest));
         Assert.All(work, w => Assert.True(w.Task.Earliest is null || w.Task.Earliest >= Upkeep.PlantingDate, w.ToString()));
     }
 

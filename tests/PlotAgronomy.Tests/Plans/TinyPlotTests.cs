@@ -22,7 +22,7 @@ public class TinyPlotTests
         // The forecast of more than 5.8 and the hold-back until 5.8 are joined.
         Assert.True(plan.Verdict.Expected!.ExpectedPhHigh > 5.8);
         Assert.Contains("Within reach of that test: White Dutch clover", plan.Section("verdict"), StringComparison.Ordinal);
-        Assert.Contains("Test the pH again, before the bags of seed are opened. It decides on White Dutch clover (pH 5.8 or more).", plan.Work, StringComparison.Ordinal);
+        Assert.Contains("Test the pH again, before the bags of seed are opened. It decides on White Dutch clover (pH 5.8 or more: then buy it, and sow 0.16 lb of it with the seed of its size).", plan.Work, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -47,7 +47,7 @@ public class UpkeepTests
         string steps = Plan.Work;
         Assert.Contains("Mow to 6 inches", steps, StringComparison.Ordinal);
         Assert.Contains("when less than 0.6 of a full stand is left", steps, StringComparison.Ordinal);
-        Assert.Contains("Mar 25, 2028 to Mar 25, 2029: Sample again (4 in deep, 10 to 15 cores): same month, same depth.", steps, StringComparison.Ordinal);
+        Assert.Contains("Mar 25 to Apr 25, 2028: Sample again (4 in deep, 10 to 15 cores): same month, same depth, in 2029 at the latest.", steps, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -45,6 +45,27 @@ internal sealed record SeasonChoices
     /// <summary>Whether what stands is thinner than that.</summary>
     internal bool IsThin { get; init; }
 
+    /// <summary>The day by which the sample is sent in; null to have it counted back.</summary>
+    internal DateOnly? SampleBy { get; init; }
+
+    /// <summary>The last day of the next sample, where it is later than the window says.</summary>
+    internal DateOnly? NextSampleBy { get; init; }
+
+    /// <summary>The day by which lime must have gone on for a test to tell anything; null where it is known to.</summary>
+    internal DateOnly? TestIfLimedBy { get; init; }
+
+    /// <summary>Whether the weights of the seed are not known yet.</summary>
+    internal bool IsUnweighed { get; init; }
+
+    /// <summary>A kind that would stand on limed ground of which nothing is sown; null where none is known.</summary>
+    internal CropKind? CoverInstead { get; init; }
+
+    /// <summary>Whether the potash of a stand brings its boron too.</summary>
+    internal bool BringsBoron { get; init; }
+
+    /// <summary>Whether legumes hold half of the stand.</summary>
+    internal bool LegumesLead { get; init; }
+
     /// <summary>The published days for seed of what stands there, as text.</summary>
     internal string? SeedingDates { get; init; }
 }

@@ -17,6 +17,7 @@ internal sealed class DoseTime
         Anchor = row.Choice<TaskAnchor>("anchor");
         LowDays = row.Integer("low_days");
         HighDays = row.Integer("high_days");
+        MayFreeze = row.YesOrNo("may_freeze");
         Origin = row.Origin();
     }
 
@@ -25,6 +26,9 @@ internal sealed class DoseTime
     internal int LowDays { get; }
 
     internal int HighDays { get; }
+
+    /// <summary>Whether the ground may be frozen then.</summary>
+    internal bool MayFreeze { get; }
 
     internal Origin Origin { get; }
 

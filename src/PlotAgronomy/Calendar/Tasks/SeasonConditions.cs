@@ -23,6 +23,7 @@ internal static class SeasonConditions
             (SeasonCondition.LateTest, request.Chosen.LateTestDecides is not null),
             (SeasonCondition.Fertilizer, request.NeedsFertilizer),
             (SeasonCondition.SpreadWithoutSeed, !request.IsSowing && (request.NeedsFertilizer || request.NeedsLime)),
+            (SeasonCondition.CoverKnown, request.Chosen.CoverInstead is not null),
             (SeasonCondition.Dose, !request.NitrogenDoses.IsEmpty),
             (SeasonCondition.NextSample, request.NextSampleOn is not null || request.Chosen.NextSample is not null),
             (SeasonCondition.NoNextSample, request.NextSampleOn is null && request.Chosen.NextSample is null),
@@ -92,11 +93,12 @@ internal static class SeasonConditions
     }
 
     /// <summary>A way that the owner states goes before what is done for what stands there; brush is cleared in any
-    /// case.</summary>
+    /// case. Legumes alone are frost-seeded into a sward that is kept short.</summary>
     private static IEnumerable<(SeasonCondition, bool)> OfWeeds(SeasonRequest request)
     {
         var weeds = request.Weeds;
         bool isOpen = weeds is null;
+        bool isKept = request.Ground == GroundWork.FrostSeeded && request.Kinds.All(k => k.IsLegume);
         bool isCrop = request.Cover is GroundCover.SmallGrain or GroundCover.SmotherCrop;
         bool isCleared = request.Ground is not GroundWork.FrostSeeded && (!isCrop || request.Ground == GroundWork.Drilled);
         return
@@ -104,6 +106,9 @@ internal static class SeasonConditions
             (SeasonCondition.StandsWeeds, isOpen && request.Cover == GroundCover.Weeds),
             (SeasonCondition.StandsSod, isOpen && request.Cover == GroundCover.GrassSod),
             (SeasonCondition.StandsBrush, request.Cover == GroundCover.Brush),
+            (SeasonCondition.SwardKept, isKept),
+            (SeasonCondition.SwardEnded, !isKept),
+            (SeasonCondition.StandsGrowth, isOpen && request.Cover != GroundCover.BareGround),
             (SeasonCondition.StandsCrop, isCrop && SmotherDates.Of(request) is null),
             (
                 SeasonCondition.WeedsNotStated,

@@ -49,11 +49,17 @@ internal sealed class SeasonDrafts(SeasonRequest request, SmotherDates? smother)
 
     private IEnumerable<TaskDraft> Dressings(TaskRow row) =>
         request.Chosen.FirstDressings.Select(number =>
-            Alone(row, ("dressing", $", dressing {CalendarText.Count(number)},")) with
+            Alone(row, ("dressing", $", dressing {CalendarText.Count(number)},"), ("work", WorkOf(number))) with
             {
                 Part = number,
             }
         );
+
+    /// <summary>Parts of one day are not worked in together: the first is plowed down.</summary>
+    private string WorkOf(int dressing) =>
+        request.Chosen.FirstDressings.Length == 1 ? "work it in"
+        : dressing == request.Chosen.FirstDressings[0] ? "plow it down before the next dressing"
+        : "work it in by the tillage after the plow, not with the dressing before";
 
     /// <summary>A dose at sowing goes on with the fertilizer, and has no date of its own.</summary>
     private IEnumerable<TaskDraft> Doses(TaskRow row) =>
@@ -61,7 +67,7 @@ internal sealed class SeasonDrafts(SeasonRequest request, SmotherDates? smother)
             .NitrogenDoses.Select((dose, i) => (Dose: dose, Number: i + 1, Time: DoseTime.Of(dose.When)))
             .Where(d => d.Time is not null)
             .Select(d =>
-                Alone(row, ("when", d.Dose.When), ("dose", Amount(d.Dose))) with
+                Alone(row, ("when", d.Dose.When), ("dose", Amount(d.Dose)), ("frozen", Frozen(d.Time!))) with
                 {
                     Part = d.Number,
                     Days = dates.Of(d.Time!.Anchor, d.Time.LowDays, d.Time.HighDays),
@@ -69,6 +75,8 @@ internal sealed class SeasonDrafts(SeasonRequest request, SmotherDates? smother)
                     Origin = d.Time.Origin,
                 }
             );
+
+    private static string Frozen(DoseTime time) => time.MayFreeze ? "; where the ground freezes, at green-up instead" : "";
 
     private static string Amount(NitrogenDose dose) =>
         dose.Low == dose.High

@@ -48,6 +48,12 @@ internal enum TaskAnchor
     /// <summary>The stated day of liming; else days of this year.</summary>
     StandLime,
 
+    /// <summary>From the planned day of sowing to the day by which the sample is sent.</summary>
+    Sample,
+
+    /// <summary>The day on which it was really sown; counted in words where that may be any of several.</summary>
+    Sown,
+
     /// <summary>No date: it is done as it comes.</summary>
     Open,
 

@@ -10,9 +10,16 @@ internal sealed class TaskDates(SeasonRequest request, SmotherDates? smother)
         anchor switch
         {
             TaskAnchor.Sowing => SowOn?.Moved(low, high),
+            TaskAnchor.Sample => SowOn?.Moved(low, high) is { } days
+                ? days with
+                {
+                    To = request.Chosen.SampleBy ?? days.To,
+                }
+                : null,
+            TaskAnchor.Sown => request.SowingDays == SowOn ? SowOn?.Moved(low, high) : null,
             TaskAnchor.SowingDay => request.SowingDays,
             TaskAnchor.Lime => Day(request.LimeOn) ?? SowOn?.Moved(low, high),
-            TaskAnchor.Label => request.Weeds?.LabelDays is { } days ? SowOn?.Moved(low - days, high - days) : null,
+            TaskAnchor.Label => request.Weeds?.LabelDays is { } label ? SowOn?.Moved(low - label, high - label) : null,
             TaskAnchor.Smother => smother?.Sow,
             TaskAnchor.Kill => smother?.Kill,
             TaskAnchor.ThisYear => Coming(low, high),
@@ -30,7 +37,11 @@ internal sealed class TaskDates(SeasonRequest request, SmotherDates? smother)
     internal string Words(TaskAnchor anchor, int low, int high) =>
         anchor switch
         {
-            TaskAnchor.Sowing or TaskAnchor.Lime or TaskAnchor.Retest => DaysInWords.From(low, high, "sowing"),
+            TaskAnchor.Sowing or TaskAnchor.Sample or TaskAnchor.Sown or TaskAnchor.Lime or TaskAnchor.Retest => DaysInWords.From(
+                low,
+                high,
+                "sowing"
+            ),
             TaskAnchor.SowingDay => DaysInWords.From(0, 0, "sowing"),
             TaskAnchor.Label => request.Weeds?.LabelDays is { } days
                 ? DaysInWords.From(low - days, high - days, "sowing")

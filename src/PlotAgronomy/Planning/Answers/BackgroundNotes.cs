@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Planning;
@@ -16,14 +17,19 @@ internal static class BackgroundNotes
     {
         Always,
         WorkedIn,
+        BoronSaid,
     }
 
     internal static ImmutableArray<Finding> Of(ImmutableArray<Finding> findings, PlotPlan plan) =>
-        [
-            .. findings.Where(f =>
-                Codes.Value[f.Code].Any(w => w == Where.Always || plan.Method == PlantingMethod.TilledAndPacked)
-            ),
-        ];
+        [.. findings.Where(f => Codes.Value[f.Code].Any(w => Holds(w, findings, plan)))];
+
+    private static bool Holds(Where where, ImmutableArray<Finding> findings, PlotPlan plan) =>
+        where switch
+        {
+            Where.Always => true,
+            Where.WorkedIn => plan.Method == PlantingMethod.TilledAndPacked,
+            _ => findings.Any(f => f.Code == NutrientCodes.BoronToxicity),
+        };
 
     internal static IEnumerable<string> AllCodes => Codes.Value.Select(c => c.Key);
 }

@@ -72,12 +72,18 @@ public sealed class FieldPlan
         return new()
         {
             Work = work,
-            IsAfterSowing = work.Task.IsAfterSowing || work.Task.Earliest > answers.Plan.PlantingDate,
+            IsAfterSowing = IsAfter(work.Task),
             Minded = here is { } at ? findings.At(at) : [],
             Asked = here is { } there ? questions.At(there) : [],
             Walks = [.. Walks.Where(w => IsOf(w, work))],
         };
     }
+
+    /// <summary>The work of a stand is that of its year.</summary>
+    private bool IsAfter(SeasonTask task) =>
+        GrownKinds.IsUpkeep(answers.Plan)
+            ? task.Earliest?.Year > answers.Plan.PlantingDate?.Year
+            : task.IsAfterSowing || task.Earliest > answers.Plan.PlantingDate;
 
     /// <summary>The numbered blanks are what is written down.</summary>
     private static bool IsWritingDown(SeasonTask task) => task.Id.StartsWith("write-down", StringComparison.Ordinal);
@@ -102,6 +108,7 @@ public sealed class FieldPlan
         {
             SeasonSpread.FirstLime => WorkPlace.Lime,
             SeasonSpread.Fertilizer => WorkPlace.Fertilizer,
+            SeasonSpread.Nitrogen => WorkPlace.Dressing,
             _ when task.Pass is not null => WorkPlace.Sowing,
             _ when task.Id == "inoculate" => WorkPlace.Inoculating,
             _ => null,

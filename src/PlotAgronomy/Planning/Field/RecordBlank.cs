@@ -13,7 +13,8 @@ public sealed class RecordBlank
     /// <summary>Gets what is asked.</summary>
     public required RecordTopic Topic { get; init; }
 
-    /// <summary>Gets what it is about: the product or the kinds; null where it is the plot.</summary>
+    /// <summary>Gets what it is about: the product or the kinds; null where it is the plot. Of a count of
+    /// seedlings the time, where it is another than the usual.</summary>
     public string? Subject { get; init; }
 
     /// <summary>What it is, in a few words.</summary>

@@ -15,7 +15,7 @@ internal static class RecordBlanks
                 .Select(w => (w.Lime is null ? RecordTopic.Fertilizer : RecordTopic.Lime, (string?)w.What)),
             .. passes.Select(p => (RecordTopic.Seed, (string?)p.Names)),
             .. walks.Where(w => w.Seed is not null).Select(w => (RecordTopic.Setting, (string?)w.What)),
-            .. passes.IsEmpty ? Array.Empty<(RecordTopic, string?)>() : [(RecordTopic.Rain, null), (RecordTopic.Stand, null)],
+            .. passes.IsEmpty ? [] : Seen(answers.Plan.Method),
         ];
         return
         [
@@ -30,4 +30,10 @@ internal static class RecordBlanks
             ),
         ];
     }
+
+    /// <summary>Seed on frozen ground waits for no rain, and is up in spring.</summary>
+    private static (RecordTopic Topic, string? Subject)[] Seen(PlantingMethod? method) =>
+        method == PlantingMethod.FrostSeeded
+            ? [(RecordTopic.Stand, "once the ground is warm")]
+            : [(RecordTopic.Rain, null), (RecordTopic.Stand, null)];
 }

@@ -12,6 +12,9 @@ public enum WorkPlace
     /// <summary>Where fertilizer is spread.</summary>
     Fertilizer,
 
+    /// <summary>Where nitrogen is given to the stand.</summary>
+    Dressing,
+
     /// <summary>Where legumes are inoculated.</summary>
     Inoculating,
 

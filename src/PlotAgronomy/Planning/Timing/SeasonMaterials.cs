@@ -38,12 +38,15 @@ internal sealed class SeasonMaterials
                 _ => [],
             };
 
-    /// <summary>Lime as deep as the ground is worked; seed as deep as suits all kinds of its pass; nothing else.</summary>
+    /// <summary>Lime as deep as the ground is worked; seed that is covered or drilled as deep as suits all kinds of its
+    /// pass; nothing else.</summary>
     internal (Length Shallowest, Length Deepest)? DepthOf(SeasonTask task)
     {
         if (task.Pass is { } pass)
         {
-            return answers.Plan.Method is PlantingMethod.TilledAndPacked or PlantingMethod.Drilled ? Depth(pass) : null;
+            var sown = SeasonPasses.Of(answers)[pass - 1];
+            bool isLaid = answers.Plan.Method == PlantingMethod.TilledAndPacked && sown.IsCovered;
+            return isLaid || answers.Plan.Method == PlantingMethod.Drilled ? Depth(sown) : null;
         }
 
         bool isWorkedIn = task.Spreads == SeasonSpread.FirstLime && LimePlacing.Of(answers.Plan) == LimePlacement.WorkedIn;
@@ -52,9 +55,9 @@ internal sealed class SeasonMaterials
 
     private ImmutableArray<PurchaseLine> AtSowing => fertilizer?.AtSowing ?? [];
 
-    private (Length, Length)? Depth(int pass)
+    private static (Length, Length)? Depth(SeasonPass pass)
     {
-        var depths = SeasonPasses.KindsOf(answers, pass).Select(k => k.Planned.Kind.Depth).OfType<PlantingDepth>().ToList();
+        var depths = pass.Kinds.Select(k => k.Depth).OfType<PlantingDepth>().ToList();
         return depths.Count == 0
             ? null
             : (depths.MaxBy(d => d.Shallowest.Inches)!.Shallowest, depths.MinBy(d => d.Deepest.Inches)!.Deepest);
@@ -68,7 +71,7 @@ internal sealed class SeasonMaterials
     /// <summary>Nitrogen by the middle of its doses.</summary>
     private double ShareOf(int dose)
     {
-        var doses = fertilizer!.Dressed;
+        var doses = BoughtDoses.Of(fertilizer);
         return Middle(doses[dose - 1]) / doses.Sum(Middle);
     }
 

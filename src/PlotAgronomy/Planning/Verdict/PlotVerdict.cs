@@ -44,6 +44,9 @@ public sealed class PlotVerdict
     /// <summary>Gets the pH to expect on the day of sowing; null where no lime is ordered for a known day.</summary>
     public LimeOutlook? Expected { get; init; }
 
+    /// <summary>The day of the test that decides before sowing; null where none can tell anything by then.</summary>
+    internal DateOnly? TestOn => TestDay.Of(plan, Expected);
+
     /// <summary>Gets the kinds that wait for a test which the lime may bring to their pH by the day of sowing.</summary>
     public ImmutableArray<KindVerdict> WithinReach => [.. Waiting.Where(v => !IsOutOfReach(v))];
 
@@ -70,9 +73,9 @@ public sealed class PlotVerdict
 
     private IEnumerable<KindVerdict> Waiting => Held.Where(v => v.Decision == KindDecision.AfterTest);
 
-    /// <summary>Without a forecast nothing is to be expected.</summary>
+    /// <summary>Without a forecast, or a test in time, nothing is to be expected.</summary>
     private bool IsOutOfReach(KindVerdict kind) =>
-        Expected is null || Tolerance.IsBelow(Expected.ExpectedPhHigh, kind.TestMustShow!.Value);
+        Expected is null || TestOn is null || Tolerance.IsBelow(Expected.ExpectedPhHigh, kind.TestMustShow!.Value);
 
     /// <summary>The decision and the kinds.</summary>
     /// <returns>The text.</returns>

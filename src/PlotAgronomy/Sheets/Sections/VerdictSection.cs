@@ -101,7 +101,7 @@ internal static class VerdictSection
             yield break;
         }
 
-        string when = outlook.TestBeforeSowingOn is { } day ? $"a test about {SheetText.Date(day)}" : "a test";
+        string when = verdict.TestOn is { } day ? $"a test about {SheetText.Date(day)}" : "a test";
         yield return $"The lime may bring pH {LimeSection.FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)} by "
             + $"{SheetText.Date(outlook.Request.PlantingOn)}. That is a forecast and sows nothing: {when} decides.";
         if (!verdict.WithinReach.IsEmpty)

@@ -16,6 +16,8 @@ internal static class WriteDownSection
         return sheet.CloseOrNone();
     }
 
+    private static string When(RecordBlank blank) => blank.Subject ?? "after 3 to 4 weeks";
+
     private static string Heading(RecordTopic topic) =>
         topic switch
         {
@@ -31,7 +33,7 @@ internal static class WriteDownSection
             RecordTopic.Lime or RecordTopic.Fertilizer or RecordTopic.Seed => $"{blank.Subject} ____ lb on __/__",
             RecordTopic.Setting => $"{blank.Subject}: gate ____, 100 ft in ____ s",
             RecordTopic.Rain => "first rain ____ in on __/__",
-            RecordTopic.Stand => "after 3 to 4 weeks ____ seedlings in a hoop of ____ ft2",
+            RecordTopic.Stand => $"{When(blank)} ____ seedlings in a hoop of ____ ft2",
             _ => throw new InvalidOperationException($"No words for {blank.Topic}."),
         };
 }
