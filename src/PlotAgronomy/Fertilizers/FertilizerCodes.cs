@@ -38,6 +38,7 @@ internal static class FertilizerCodes
     internal const string SplitNitrogen = "fertilizer-split-nitrogen";
     internal const string SurfaceUrea = "fertilizer-surface-urea";
     internal const string SurfaceUreaLoss = "fertilizer-surface-urea-loss";
+    internal const string NitrogenAlong = "fertilizer-nitrogen-along";
     internal const string Unneeded = "fertilizer-unneeded";
     internal const string SurfaceUreaMeasured = "fertilizer-surface-urea-measured";
     internal const string Unserved = "fertilizer-unserved";

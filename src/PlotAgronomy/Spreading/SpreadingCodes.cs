@@ -54,6 +54,7 @@ internal static class SpreadingCodes
     internal const string SownTwice = "spread-sown-twice";
     internal const string SpacingEvened = "spread-spacing-evened";
     internal const string SwathDiffers = "spread-swath-differs";
+    internal const string WithSand = "spread-with-sand";
     internal const string TestRunMuch = "spread-test-run-much";
     internal const string ThrowUnlike = "spread-throw-unlike";
     internal const string TooFastAlone = "spread-too-fast-alone";

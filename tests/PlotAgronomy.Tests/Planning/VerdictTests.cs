@@ -95,7 +95,7 @@ public class VerdictTests
         var answers = (Plan(6.8, Planned("ladino-clover")) with { Report = Demo.Report! with { WaterPh = null } }).Solve();
         Assert.Equal(AnswerState.Open, answers.Verdict.State);
         Assert.Contains(answers.Verdict.Questions, q => q.Code == "soil-ask-water-ph");
-        Assert.StartsWith("Nobody can say before the soil's pH is known", FieldSheet.Of(answers).Sections[0].Blocks.OfType<SheetSentence>().First().Text, StringComparison.Ordinal);
+        Assert.StartsWith("Not sure yet: first answer the pH of the soil", FieldSheet.Of(answers).Sections[0].Blocks.OfType<SheetSentence>().First().Text, StringComparison.Ordinal);
     }
 
     [Fact]

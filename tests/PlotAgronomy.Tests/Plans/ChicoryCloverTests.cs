@@ -19,7 +19,7 @@ public class ChicoryCloverTests
         Assert.True(outlook.FullEffectOn <= plan.Plan.PlantingDate);
         Assert.True(outlook.ExpectedPhHigh >= 6.0);
         Assert.False(plan.Has("lime-too-young"));
-        plan.Says("Yes. Sow Chicory, Ladino clover, Medium red clover");
+        plan.Says("Not sure yet: first answer the region. If that fits, yes. Sow Chicory, Ladino clover, Medium red clover");
     }
 
     /// <summary>Practice: chicory with clover takes 25 to 30 lb N/ac once it grows; none goes on before the seed. By hand: 25 lb of

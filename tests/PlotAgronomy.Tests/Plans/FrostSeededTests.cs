@@ -15,7 +15,7 @@ public class FrostSeededTests
         Assert.Equal(PlotDecision.Sow, plan.Verdict.Decision);
         Assert.Equal(["medium-red-clover", "ladino-clover", "korean-lespedeza"], plan.Sown);
         Assert.Empty(plan.Verdict.Substitutes);
-        plan.Says("Yes. Sow Medium red clover, Ladino clover, Korean lespedeza");
+        plan.Says("yes. Sow Medium red clover, Ladino clover, Korean lespedeza");
         Assert.False(plan.Has("blend-warm-and-cool"));
     }
 

@@ -56,7 +56,7 @@ public class GrainsAndCloverTests
     public void The_inoculant_is_named_and_bait_and_bloat_are_said()
     {
         var plan = Plan;
-        plan.Says("Inoculate (crimson and berseem clover (R)", "within 24 hours", "Bloat in Crimson clover");
+        plan.Says("Take the inoculant for crimson and berseem clover (R)", "within 24 hours", "Bloat in Crimson clover");
         // Grain is covered here; thrown on the surface the warning of bait comes.
         var thrown = SolvedPlan.Of(plan.Plan with { Method = PlantingMethod.BroadcastThenMown });
         Assert.True(thrown.Has("blend-grain-on-surface"));

@@ -18,7 +18,7 @@ public class TinyPlotTests
         var white = plan.On("white-dutch-clover");
         Assert.Equal(5.8, white.TestMustShow);
         Assert.Equal(["white-dutch-clover"], plan.Verdict.WithinReach.Select(v => v.Planned.Kind.Id));
-        plan.Says("0.5 of a full stand stays empty; the rates of the others are not raised");
+        plan.Says("50 % of a full stand is not sown; the rates of the others are not raised");
         // The forecast of more than 5.8 and the hold-back until 5.8 are joined.
         Assert.True(plan.Verdict.Expected!.ExpectedPhHigh > 5.8);
         Assert.Contains("Within reach of that test: White Dutch clover", plan.Section("verdict"), StringComparison.Ordinal);

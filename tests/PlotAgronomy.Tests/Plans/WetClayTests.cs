@@ -10,13 +10,13 @@ public class WetClayTests
     private static SolvedPlan Plan => SolvedPlan.Of("p03-clay-smp59-oh");
 
     [Fact]
-    public void Alfalfa_is_left_out_for_the_wet_ground_and_the_sour_soil()
+    public void Alfalfa_is_left_out_for_the_wet_ground_alone()
     {
         var plan = Plan;
         Assert.Equal(PlotDecision.LimeAndWait, plan.Verdict.Decision);
         var alfalfa = plan.On("alfalfa");
         Assert.Equal(KindDecision.LeaveOut, alfalfa.Decision);
-        Assert.Equal(["blend-ground-wet", "lime-kind-hold-back"], alfalfa.Reasons.Select(r => r.Code));
+        Assert.Equal(["blend-ground-wet"], alfalfa.Reasons.Select(r => r.Code));
         Assert.Equal(KindDecision.AfterTest, plan.On("winter-wheat").Decision);
         Assert.Equal(KindDecision.AfterTest, plan.On("ladino-clover").Decision);
         plan.Says("too wet for Alfalfa", "This ground does not bear it");

@@ -101,7 +101,7 @@ public class TwoPagesTests
         var answers = Answers("samples/data/fall-blend.json");
         Assert.Contains(answers.Findings, f => f.Code == "spread-many-fillings");
         string front = Flat(Front(answers, 200));
-        Assert.Contains(" cannot ", front, StringComparison.Ordinal);
+        Assert.Contains("not with this spreader", front, StringComparison.Ordinal);
         Assert.Contains("is 32 fillings of this hopper", front, StringComparison.Ordinal);
     }
 

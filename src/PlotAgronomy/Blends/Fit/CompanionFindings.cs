@@ -35,7 +35,7 @@ internal static class CompanionFindings
                     BlendCodes.CompanionOverLimit,
                     ("companion", companion),
                     ("amount", $"{Amounts.Print(share, 2)} of a full stand"),
-                    ("limit", $"{Range(limit.ShareLow, limit.ShareHigh)} [{limit.Origin}]"),
+                    ("limit", Range(limit.ShareLow, limit.ShareHigh)),
                     ("host", host)
                 );
             }
@@ -46,7 +46,7 @@ internal static class CompanionFindings
                     BlendCodes.CompanionOverLimit,
                     ("companion", companion),
                     ("amount", $"{Amounts.Print(pounds, 1)} lb/ac"),
-                    ("limit", $"{Range(limit.PoundsLow, limit.PoundsHigh)} lb/ac [{limit.Origin}]"),
+                    ("limit", $"{Range(limit.PoundsLow, limit.PoundsHigh)} lb/ac"),
                     ("host", host)
                 );
             }
@@ -58,7 +58,7 @@ internal static class CompanionFindings
                     BlendCodes.HostThin,
                     ("host", host),
                     ("share", Amounts.Print(hostShare, 2)),
-                    ("limit", $"{Range(limit.HostLow, limit.HostHigh)} [{limit.Origin}]")
+                    ("limit", Range(limit.HostLow, limit.HostHigh))
                 );
             }
         }

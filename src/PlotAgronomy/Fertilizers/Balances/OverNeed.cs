@@ -38,6 +38,7 @@ internal static class OverNeed
             FertilizerCodes.OverNeed,
             ("nutrient", PlantNutrients.Symbols[balance.Nutrient]),
             ("rate", Amounts.Print(balance.Delivered, decimals: 1)),
-            ("need", Amounts.Print(balance.AtLeast, decimals: 1))
+            ("need", Amounts.Print(balance.AtLeast, decimals: 1)),
+            ("harm", balance.Nutrient == PlantNutrient.Phosphate ? ", and phosphate that runs off harms water" : "")
         );
 }

@@ -44,6 +44,9 @@ public sealed class FieldConditions
     /// <summary>Nutrients that nobody has a figure for: that one comes along is said.</summary>
     internal ImmutableArray<PlantNutrient> NotKnown { get; init; } = [];
 
+    /// <summary>Nitrogen that the season needs in all, where part of it is given to the stand; or null.</summary>
+    internal ApplicationRate? SeasonNitrogen { get; init; }
+
     /// <summary>What is known of the field.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => string.Join(", ", Known.DefaultIfEmpty("nothing known"));

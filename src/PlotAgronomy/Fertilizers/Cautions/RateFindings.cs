@@ -75,7 +75,15 @@ internal static class RateFindings
             && balance.Delivered.PoundsPerAcre > FertilizerConstants.All["unneeded-nutrient"]
         )
         {
-            yield return FindingCatalog.Create(FertilizerCodes.Unneeded, ("nutrient", symbol), ("rate", rate));
+            yield return balance.Nutrient == PlantNutrient.Nitrogen
+            && field.SeasonNitrogen is { } season
+            && balance.Delivered <= season
+                ? FindingCatalog.Create(
+                    FertilizerCodes.NitrogenAlong,
+                    ("rate", rate),
+                    ("need", Amounts.Print(season, decimals: 1))
+                )
+                : FindingCatalog.Create(FertilizerCodes.Unneeded, ("nutrient", symbol), ("rate", rate));
         }
 
         if (balance.Nutrient == PlantNutrient.Boron && balance.Delivered.PoundsPerAcre > FertilizerConstants.All["boron-hard"])

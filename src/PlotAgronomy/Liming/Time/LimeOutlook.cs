@@ -164,7 +164,10 @@ public sealed class LimeOutlook : IWorkedResult
 
         if (months < LimingConstants.All["too-young"])
         {
-            yield return FindingCatalog.Create(LimingCodes.TooYoung, ("months", Amounts.Print(months, 1)));
+            yield return FindingCatalog.Create(
+                LimingCodes.TooYoung,
+                ("months", Amounts.Print(months, 1) is "1" ? "1 month" : $"{Amounts.Print(months, 1)} months")
+            );
         }
 
         if (months < LimingConstants.All["full-effect"] && request.Kinds.Any(k => k.IsLegume))

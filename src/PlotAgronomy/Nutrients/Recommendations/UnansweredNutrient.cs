@@ -58,7 +58,7 @@ public sealed class UnansweredNutrient
                 ("system", system.Name),
                 ("nutrient", SoilWords.For(Nutrient)),
                 ("reason", Reason),
-                ("others", others.IsEmpty ? "none of this library's systems" : string.Join(", ", others.Select(s => s.Id)))
+                ("others", others.IsEmpty ? "none is known here" : string.Join(", ", others.Select(s => s.Id)))
             );
         }
     }

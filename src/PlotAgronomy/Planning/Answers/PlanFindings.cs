@@ -52,7 +52,7 @@ internal static class PlanFindings
         return OneOnDepth(
             OnUreaOnlyWhereSpread(
                     fertilizer,
-                    Of(results)
+                    OfBoronOnce(Of(results))
                         .Concat(soil.ReportFindings)
                         .Concat(lime.Findings)
                         .Concat(spread.Findings)
@@ -84,6 +84,15 @@ internal static class PlanFindings
             ) == false
             ? findings.Where(f => f.Code != NutrientCodes.UreaNeedsRain)
             : findings;
+
+    /// <summary>The shorter caution says nothing that the longer one does not.</summary>
+    private static IEnumerable<Finding> OfBoronOnce(IEnumerable<Finding> findings)
+    {
+        var all = findings.ToList();
+        return all.Exists(f => f.Code == NutrientCodes.BoronToxicity)
+            ? all.Where(f => f.Code != FertilizerCodes.BoronNarrow)
+            : all;
+    }
 
     /// <summary>What is to be said of one lot says which lot it is.</summary>
     private static IEnumerable<Finding> OfLot(SownKind sown, SowingMethod method)

@@ -18,10 +18,15 @@ internal static class PlannedWalks
         SpreadingAnswer? spreading
     ) =>
         plan.Spreader is { } spreader
-            ? [.. Lime(plan, lime, spreader), .. Fertilizer(plan, fertilizer, spreader), .. Seed(plan, spreading, spreader)]
+            ?
+            [
+                .. Lime(lime, spreader, SpreadingSolver.Ground(plan)),
+                .. Fertilizer(fertilizer, spreader, SpreadingSolver.Ground(plan)),
+                .. Seed(plan, spreading, spreader),
+            ]
             : [];
 
-    private static IEnumerable<PlannedWalk> Lime(PlotPlan plan, LimeAnswer answer, PlannedSpreader spreader)
+    private static IEnumerable<PlannedWalk> Lime(LimeAnswer answer, PlannedSpreader spreader, FieldPasses? ground)
     {
         if (answer is not { Offer: { } offer } lime || lime.Order.OrNull() is not { } order)
         {
@@ -37,15 +42,19 @@ internal static class PlannedWalks
                 Lime = dressing,
                 Pass = WalkedPass.For(
                     dressing.Mass,
-                    dressing.Rate,
-                    SpacingOf(plan, spreader),
+                    OverThePasses(dressing.Rate, ground),
+                    ground?.Spacing ?? spreader.Swath,
                     filling: Filling(spreader, lightest),
                     package: offer.Package.IsWhole ? offer.Package.Weight : null
                 ),
             });
     }
 
-    private static IEnumerable<PlannedWalk> Fertilizer(PlotPlan plan, FertilizerAnswer fertilizer, PlannedSpreader spreader) =>
+    private static IEnumerable<PlannedWalk> Fertilizer(
+        FertilizerAnswer fertilizer,
+        PlannedSpreader spreader,
+        FieldPasses? ground
+    ) =>
         (fertilizer.Purchase.OrNull()?.Lines ?? [])
             .Where(line => line.Product.LiquidDensity is null && line.Spread > Mass.Zero)
             .Select(line => new PlannedWalk
@@ -53,8 +62,8 @@ internal static class PlannedWalks
                 What = line.Product.Name,
                 Pass = WalkedPass.For(
                     line.Spread,
-                    line.Rate,
-                    SpacingOf(plan, spreader),
+                    OverThePasses(line.Rate, ground),
+                    ground?.Spacing ?? spreader.Swath,
                     filling: Filling(spreader, FertilizerBulk.LightestOf(line.Product)),
                     package: line.Offer.Package.IsWhole ? line.Offer.Package.Weight : null
                 ),
@@ -77,8 +86,9 @@ internal static class PlannedWalks
                 ),
             });
 
-    private static Length SpacingOf(PlotPlan plan, PlannedSpreader spreader) =>
-        SpreadingSolver.Ground(plan)?.Spacing ?? spreader.Swath;
+    /// <summary>The load was weighed for the plot alone and must last over all that the passes cover.</summary>
+    private static ApplicationRate OverThePasses(ApplicationRate rate, FieldPasses? ground) =>
+        rate * (1 / (1 + (ground?.OutsideShare ?? 0)));
 
     private static Mass? Filling(PlannedSpreader spreader, Density? lightest) =>
         spreader.HopperVolume is { } hopper && lightest is { } density ? MeasuredBucket.FromVolume(hopper, density).Holds : null;

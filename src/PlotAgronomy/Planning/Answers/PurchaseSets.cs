@@ -101,6 +101,9 @@ internal sealed class PurchaseSets
             IsNearWater = plan.Plot.IsNearWater,
             Soil = plan.Soil,
             NotKnown = [.. need.NotKnown.Select(n => n.Nutrient)],
+            SeasonNitrogen = GrownKinds.IsUpkeep(plan)
+                ? null
+                : ApplicationRate.FromPoundsPerAcre(need.NitrogenDoses.Sum(d => d.High.PoundsPerAcre)),
             HasSoilTest = plan.IsTested,
             IsLegumeStand =
                 plan.Plot.Cover == GroundCover.LegumeStand

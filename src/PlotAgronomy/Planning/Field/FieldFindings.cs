@@ -5,7 +5,8 @@ namespace PlotAgronomy.Planning;
 
 /// <summary>Where every finding of a plan is said: with the verdict, at its place in the work, to be watched, or
 /// behind.</summary>
-/// <remarks>No warning is left behind: what has no place in this work is watched, however many there are.</remarks>
+/// <remarks>No warning is left behind: what has no place in this work is watched, however many there are. A caution that
+/// belongs to one place is said behind where this work has no such place: its matter is not on the sheet.</remarks>
 internal sealed class FieldFindings
 {
     private readonly ILookup<WorkPlace?, Finding> placed;
@@ -42,6 +43,7 @@ internal sealed class FieldFindings
         {
             WorkPlace.Behind when finding.Severity != FindingSeverity.Warning => WorkPlace.Behind,
             { } place when places.Contains(place) => place,
+            { } when FindingPlaces.IsNamed(finding) && finding.Severity != FindingSeverity.Warning => WorkPlace.Behind,
             _ => null,
         };
 

@@ -38,6 +38,9 @@ public sealed class FieldPlan
     /// <summary>Gets what is asked before buying, most at stake first.</summary>
     public ImmutableArray<QuestionStake> Asked => questions.Asked;
 
+    /// <summary>What must be known before a yes is a yes.</summary>
+    internal ImmutableArray<string> Deciding => DecidingQuestions.Of(answers);
+
     /// <summary>Gets the questions for which there is no room among those with most at stake.</summary>
     public ImmutableArray<QuestionStake> AskedLater => questions.Behind;
 

@@ -16,6 +16,9 @@ internal static class FindingPlaces
     internal static WorkPlace? Of(OpenQuestion question) =>
         RowOf(question.Code) is { } row && row.Code == question.Code ? row.Place : null;
 
+    /// <summary>Whether a row names it alone, not with the rest of its room.</summary>
+    internal static bool IsNamed(Finding finding) => RowOf(finding.Code) is { } row && row.Code == finding.Code;
+
     private static Row? RowOf(string code) => Rows.Rows.Where(r => r.IsOf(code)).MaxBy(r => r.Code.Length);
 
     private sealed class Row(CsvRow row)

@@ -41,7 +41,7 @@ internal static class MeasuredStakes
             (Mass.FromPounds(pounds * number.Least), Mass.FromPounds(pounds * number.Most)),
             sown is [var dearest, ..]
                 ? $"{Amounts.Print(dearest.Weight.Pounds * number.Least, 1)} to "
-                    + $"{Amounts.Print(dearest.Weight.Pounds * number.Most, 1)} lb of {dearest.Planned.Kind.ShortName}"
+                    + $"{Amounts.Print(dearest.Weight.Pounds * number.Most, 1)} lb of {dearest.Planned.Kind.ShortName} fall"
                 : ""
         );
     }

@@ -84,6 +84,6 @@ public sealed class QuestionStake
     private string InWords() =>
         Cases.IsEmpty ? ""
         : span.InWords is { Length: > 0 } amounts ? amounts
-        : span.CautionsDiffer ? "what to watch for"
+        : span.CautionsDiffer ? "no amount, but the cautions"
         : "";
 }

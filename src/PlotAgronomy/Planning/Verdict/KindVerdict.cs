@@ -17,7 +17,7 @@ public sealed class KindVerdict
     {
         this.plan = plan;
         Planned = planned;
-        obstacles = KindJudge.Of(plan, planned.Kind, planned.Offer.Item);
+        obstacles = Telling([.. KindJudge.Of(plan, planned.Kind, planned.Offer.Item)]);
         Decision = obstacles.Select(o => o.Decision).DefaultIfEmpty(KindDecision.Sow).Max();
         kept = new(() => SeedSolver.WeighAlone(plan, planned));
     }
@@ -55,6 +55,10 @@ public sealed class KindVerdict
 
     private IEnumerable<Finding> Stopping =>
         obstacles.Where(o => o.Decision != KindDecision.Sow).OrderByDescending(o => o.Decision).Select(o => o.Why);
+
+    /// <summary>No test lets in what this ground does not bear.</summary>
+    private static ImmutableArray<KindObstacle> Telling(ImmutableArray<KindObstacle> all) =>
+        all.Any(o => o.Decision == KindDecision.LeaveOut) ? [.. all.Where(o => o.Decision != KindDecision.AfterTest)] : all;
 
     /// <summary>The kind and the decision.</summary>
     /// <returns>The text.</returns>

@@ -41,6 +41,9 @@ public sealed class PlotVerdict
     /// them.</summary>
     public double ShareMissing => Held.Sum(v => v.Planned.Share.ShareOfFullStand);
 
+    /// <summary>The same in percent.</summary>
+    internal double PercentMissing => ShareMissing * 100;
+
     /// <summary>Gets the pH to expect on the day of sowing; null where no lime is ordered for a known day.</summary>
     public LimeOutlook? Expected { get; init; }
 

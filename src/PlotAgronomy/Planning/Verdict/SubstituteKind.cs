@@ -26,6 +26,12 @@ public sealed class SubstituteKind
     /// will do.</summary>
     public double? TestMustShow => Kind.IsTooSourOn(plan.Soil) ? LowestPh : null;
 
+    /// <summary>Whether today's soil is barely what it stands: a reading is off by as much.</summary>
+    internal bool IsAtItsEdge =>
+        TestMustShow is null
+        && plan.Soil.WaterPh is { } today
+        && !Tolerance.IsAbove(today.Value, LowestPh + PlanningConstants.All["substitute-margin"]);
+
     /// <summary>Gets the wettest ground it stands, where it is known.</summary>
     public DrainageClass? WettestDrainage => Kind.Drainage?.Wettest;
 

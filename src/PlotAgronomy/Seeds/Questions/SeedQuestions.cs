@@ -42,7 +42,7 @@ internal static class SeedQuestions
         QuestionCatalog.Ask(
             SeedCodes.AskFullRate,
             [PrintedEnd.Lowest, PrintedEnd.Highest],
-            end => end == PrintedEnd.Lowest ? "the lowest of them" : "the highest of them",
+            end => end == PrintedEnd.Lowest ? "the lowest printed" : "the highest printed",
             ("kinds", string.Join(", ", few.Select(f => f.Kind.ShortName))),
             ("method", SowingMethods.InWords(method)),
             ("ranges", string.Join("; ", few.Select(f => RangeOf(f.Kind, f.Printed))))

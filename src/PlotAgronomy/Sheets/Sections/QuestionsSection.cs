@@ -1,4 +1,5 @@
 using PlotAgronomy.Planning;
+using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Sheets;
 
@@ -37,11 +38,12 @@ internal static class QuestionsSection
 
     /// <summary>The plausible answers, and what rests on them.</summary>
     private static string Stake(QuestionStake stake) =>
-        stake.AtStake.Length > 0 ? $"{Perhaps(stake)} At stake: {stake.AtStake}{Assumed(stake)}." : Perhaps(stake);
+        stake.AtStake.Length > 0 ? $"{Perhaps(stake)} The answer changes: {stake.AtStake}{Assumed(stake)}." : Perhaps(stake);
 
-    /// <summary>What stands behind a colon in an answer explains it, and stands with the working.</summary>
+    /// <summary>What stands behind a colon in an answer explains it, and stands with the working. The ends of what is printed
+    /// stand in the question.</summary>
     private static string Perhaps(QuestionStake stake) =>
-        stake.Question.PlausibleTexts.IsEmpty
+        stake.Question.PlausibleTexts.IsEmpty || stake.Question is OpenQuestion<PrintedEnd>
             ? ""
             : $" Perhaps {string.Join("; ", stake.Question.PlausibleTexts.Select(p => p.Split(':')[0]))}.";
 

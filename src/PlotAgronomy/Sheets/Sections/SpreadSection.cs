@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
+using UnitsNet;
 
 namespace PlotAgronomy.Sheets;
 
@@ -23,7 +24,7 @@ internal static class SpreadSection
         {
             sheet.Say($"{SheetText.Capital(spreader.Name)}, {Amounts.Print(walks[0].Pass.Spacing, "ft", 1)} between the lines.");
             sheet.Table(
-                ["what", "on the scale", "hopper", "gate", "100 ft", Course(walks) is { } one ? $"{one} use" : "a test run uses"],
+                ["what", "on the scale", "fills", "gate", "100 ft", Course(walks) is { } one ? $"{one} use" : "a test run uses"],
                 walks.Select(walk => Row(sheet, walk, Course(walks) is not null))
             );
             if (walks.FirstOrDefault(w => w.Drawing is not null) is { Drawing: { } drawing } laid)
@@ -31,21 +32,29 @@ internal static class SpreadSection
                 sheet.Draw(drawing, $"The passes over the plot: {Passes(laid.Seed!.Laid.OrNull()!)}.");
             }
 
-            if (walks.Any(w => w.Pass.IsCrosswise))
+            if (walks.FirstOrDefault(w => w.Pass.IsCrosswise) is { } twice)
             {
-                sheet.Say("Each way: walk the plot twice, the second time across the first, each time at half the rate.");
+                sheet.Say(
+                    "Each way: walk the plot twice, the second time across the first, each time at half the rate. Once over is "
+                        + $"about {SheetText.Distance(Once(twice.Seed!))}; the second time is as much again."
+                );
             }
 
-            sheet.Say(
-                string.Concat(Measured(walks).Select(m => $"{m} "))
-                    + "First a test run over a tarp: weigh what it used and put it back. Too much: walk faster or close the "
-                    + "gate. Half way over the plot half must be gone: if not, change your pace, not the gate."
-            );
+            if (walks.Any(w => !w.Pass.IsTooMany))
+            {
+                sheet.Say($"{string.Concat(Measured(walks).Select(m => $"{m} "))}{TestRun}");
+            }
         }
 
         sheet.Remark(field.Spreader.Select(f => (Finding.SeverityWords[f.Severity], SheetText.Sentence(f))));
         return sheet.CloseOrNone();
     }
+
+    private const string TestRun =
+        "First a test run, on the first pass: weigh the hopper, walk, weigh again. Too much: faster, or close the gate. Too "
+        + "little: slower, or open it. Half way over the plot half must be gone: if not, change your pace, not the gate.";
+
+    private static Length Once(SowingPass pass) => pass.Laid.OrNull()?.Path ?? pass.Walk.Distance;
 
     private static void SayNone(SectionWriter sheet, PlotAnswers answers)
     {
@@ -105,12 +114,12 @@ internal static class SpreadSection
     private static string Hopper(WalkedPass pass) =>
         pass is not { Fillings: { } count, PerFilling: { } one } ? "-"
         : count == 1 ? "1 fill"
-        : $"{Amounts.Print(count, 0)} x {SheetText.Weight(one)}";
+        : $"{Amounts.Print(count, 0)} of {SheetText.Weight(one)}";
 
     private static string Gate(PlannedWalk walk) =>
-        walk.Pass.IsTooMany ? "cannot"
+        walk.Pass.IsTooMany ? "no"
         : walk.Seed?.Run is { } run ? Amounts.Print(run.Gate, 2)
-        : "find";
+        : "test run";
 
     /// <summary>Which seed a gate was measured with, where it is not all that goes through.</summary>
     private static IEnumerable<string> Measured(ImmutableArray<PlannedWalk> walks) =>

@@ -12,12 +12,19 @@ internal static class VerdictSection
         var verdict = answers.Verdict.Told;
         var plan = answers.Plan;
         var sheet = new SectionWriter("verdict", "May it be sown?", SheetPart.Front);
-        if (answers.Verdict.State == AnswerState.Open)
+        var deciding = answers.Field.Deciding;
+        if (answers.Verdict.State == AnswerState.Open && deciding.IsEmpty)
         {
             sheet.Say("Nobody can say before the soil's pH is known, see the questions. What follows leaves it out.");
         }
 
-        sheet.Say(Whole(verdict, plan));
+        sheet.Say(
+            Whole(
+                verdict,
+                plan,
+                deciding.IsEmpty ? "Yes" : $"Not sure yet: first answer {string.Join(", ", deciding)}. If that fits, yes"
+            )
+        );
         sheet.Remark(verdict.Spoken.Select(v => (SheetText.Name(v.Planned.Kind), One(v))));
         if (Expected(verdict).ToList() is { Count: > 0 } expected)
         {
@@ -54,11 +61,11 @@ internal static class VerdictSection
     internal static string PlannedFor(PlotPlan plan) =>
         plan.PlantingDate is { } day ? $", planned for {SheetText.Date(day)}" : "";
 
-    private static string Whole(PlotVerdict verdict, PlotPlan plan) =>
+    private static string Whole(PlotVerdict verdict, PlotPlan plan, string yes) =>
         verdict.Decision switch
         {
-            PlotDecision.Sow => $"Yes. Sow {Names(verdict.Sown)}{PlannedFor(plan)}.",
-            PlotDecision.SowWithout => $"Yes, without {Names(verdict.Held)}. Sow {Names(verdict.Sown)}{PlannedFor(plan)}.",
+            PlotDecision.Sow => $"{yes}. Sow {Names(verdict.Sown)}{PlannedFor(plan)}.",
+            PlotDecision.SowWithout => $"{yes}, without {Names(verdict.Held)}. Sow {Names(verdict.Sown)}{PlannedFor(plan)}.",
             PlotDecision.LimeAndWait => "Not yet. Lime, wait and test; nothing of this blend is sown before.",
             PlotDecision.NothingThisSeason => "No. Nothing of this blend is sown now.",
             _ =>
@@ -101,9 +108,9 @@ internal static class VerdictSection
             yield break;
         }
 
-        string when = verdict.TestOn is { } day ? $"a test about {SheetText.Date(day)}" : "a test";
+        string when = verdict.TestOn is { } day ? $": a test about {SheetText.Date(day)} decides" : "";
         yield return $"The lime may bring pH {LimeSection.FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)} by "
-            + $"{SheetText.Date(outlook.Request.PlantingOn)}. That is a forecast and sows nothing: {when} decides.";
+            + $"{SheetText.Date(outlook.Request.PlantingOn)}. That is a forecast and sows nothing{when}.";
         if (!verdict.WithinReach.IsEmpty)
         {
             yield return $"Within reach of that test: {Needs(verdict.WithinReach)}.";
@@ -120,16 +127,19 @@ internal static class VerdictSection
     {
         if (verdict.Decision == PlotDecision.SowWithout)
         {
-            yield return $"So {Amounts.Print(verdict.ShareMissing, 2)} of a full stand stays empty; the rates of the others are "
+            yield return $"So {Amounts.Print(verdict.PercentMissing, 0)} % of a full stand is not sown; the rates of the others are "
                 + "not raised for it.";
         }
 
         if (!verdict.Substitutes.IsEmpty)
         {
-            string kinds = string.Join(", ", verdict.Substitutes.Select(s => SheetText.Name(s.Kind)));
+            string kinds = string.Join(", ", verdict.Substitutes.Select(Named));
             yield return $"In their place would stand {kinds}.";
         }
     }
+
+    private static string Named(SubstituteKind kind) =>
+        kind.IsAtItsEdge ? $"{SheetText.Name(kind.Kind)} (at the edge of what it stands)" : SheetText.Name(kind.Kind);
 
     private static IEnumerable<string> NotChecked(PlotVerdict verdict, PlotPlan plan)
     {

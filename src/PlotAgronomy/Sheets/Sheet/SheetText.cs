@@ -66,7 +66,8 @@ internal static class SheetText
     private static string Day(DateOnly day) => day.ToString("MMM d", CultureInfo.InvariantCulture);
 
     /// <summary>A finding as a sentence among others.</summary>
-    internal static string Sentence(Finding finding) => Capital(finding.Text.EndsWith('.') ? finding.Text : $"{finding.Text}.");
+    internal static string Sentence(Finding finding) =>
+        Capital(finding.Text[^1] is '.' or '?' ? finding.Text : $"{finding.Text}.");
 
     /// <summary>The same where its subject stands before it already.</summary>
     internal static string Bare(Finding finding) =>

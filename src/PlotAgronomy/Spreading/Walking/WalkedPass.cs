@@ -83,7 +83,20 @@ public sealed class WalkedPass : IWorkedResult
                     ("load", Amounts.PrintForScale(Load))
                 ),
             ]
-            : [];
+        : IsTooLittle
+            ?
+            [
+                FindingCatalog.Create(
+                    SpreadingCodes.WithSand,
+                    ("load", Amounts.PrintForScale(Load)),
+                    ("catch", Amounts.PrintForScale(TestRunCatch)),
+                    ("sand", Amounts.Print(SpreadingConstants.All["sand-to-carry"], 0) + " lb")
+                ),
+            ]
+        : [];
+
+    /// <summary>Whether no scale shows what a test run uses.</summary>
+    private bool IsTooLittle => TestRunCatch.Ounces < SpreadingConstants.All["least-catch"];
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => SpreadingFormulas.UnitSources;
