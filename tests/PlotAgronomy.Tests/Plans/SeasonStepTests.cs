@@ -117,7 +117,7 @@ public class SeasonStepTests
     {
         var stand = SolvedPlan.Of("p07-clover-upkeep-mi").Answers;
         Assert.EndsWith("half of the one dose, not a second one.", Step(stand, "standing-potash-last"), StringComparison.Ordinal);
-        Assert.Single(stand.Field.Watched, f => f.Code.Contains("boron", StringComparison.Ordinal));
+        Assert.Single(stand.Field.Watched.Concat(stand.Field.Steps.SelectMany(s => s.Minded)), f => f.Code.Contains("boron", StringComparison.Ordinal));
         Assert.DoesNotContain(stand.Field.Steps, s => s.Work.Task.Spreads == SeasonSpread.Fertilizer && s.IsAfterSowing);
     }
 

@@ -49,9 +49,7 @@ internal static class VerdictSection
             sheet.Remark(
                 answers
                     .Verdict.Told.Substitutes.GroupBy(Why)
-                    .Select(alike =>
-                        (string.Join(", ", alike.Select(s => SheetText.Name(s.Kind))), SheetText.Capital(alike.Key))
-                    )
+                    .Select(alike => (string.Join(", ", alike.Select(s => SheetText.Name(s.Kind))), SheetText.Capital(alike.Key)))
             );
         }
 
