@@ -3,8 +3,8 @@ using System.Reflection;
 using PlotAgronomy.DrawnPlans;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Tests.Sheets;
 using PlotAgronomy.Tests.House;
+using PlotAgronomy.Tests.Sheets;
 using PlotAgronomy.Tests.Support;
 
 namespace PlotAgronomy.Tests.Planning;
