@@ -125,8 +125,8 @@ internal static class VerdictSection
     {
         if (verdict.Decision == PlotDecision.SowWithout)
         {
-            yield return $"So {Amounts.Print(verdict.PercentMissing, 0)} % of a full stand is not sown; the rates of the others are "
-                + "not raised for it.";
+            yield return $"So {Amounts.Print(verdict.PercentMissing, 0)} % of a full stand is not sown; the rates of the "
+                + "others are not raised for it.";
         }
 
         if (!verdict.Substitutes.IsEmpty)
