@@ -19,8 +19,8 @@ internal static class DaysInWords
             (0, 0) => $"on the day of {what}",
             (_, 0) => $"in the last {Stretch(-low)} before {what}",
             (0, _) => $"in the first {Stretch(high)} after {what}",
-            (< 0, < 0) => $"{Between(-high, -low)} before {what}",
-            (> 0, > 0) => $"{Between(low, high)} after {what}",
+            ( < 0, < 0) => $"{Between(-high, -low)} before {what}",
+            ( > 0, > 0) => $"{Between(low, high)} after {what}",
             _ => $"from {Between(-low, -low)} before to {Between(high, high)} after {what}",
         };
 

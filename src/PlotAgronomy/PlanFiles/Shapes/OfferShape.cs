@@ -39,11 +39,11 @@ internal abstract class OfferShape<T>(string name, string meaning) : PlanShape<O
 
     /// <summary>The same for what is sold by volume, where its density is known.</summary>
     protected Offer<T> InJugs(PlanPart at, T item, Density density, Volume jug) => At(at, () => new Offer<T>
-            {
-                Item = item,
-                Package = Package.FromVolume(jug, density),
-                Price = at.Get(price!),
-            });
+    {
+        Item = item,
+        Package = Package.FromVolume(jug, density),
+        Price = at.Get(price!),
+    });
 
     /// <summary>The volume of a package; null where it is given by its weight.</summary>
     protected Volume? VolumeOf(PlanPart at) => at.Get(package!).Volume;

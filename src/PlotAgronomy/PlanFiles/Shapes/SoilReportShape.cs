@@ -68,23 +68,23 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         Unsaid("potassium of the subsoil", p => p.ReportOrNone.SubsoilPotassium is not null);
 
         ReadAs(at => at.Try(readings, () => new SoilReport
-                {
-                    Laboratory = at.Find(laboratory) ?? SoilReport.UnnamedLaboratory,
-                    SampledOn = at.Maybe(sampled),
-                    SampledDepth = at.Maybe(depth),
-                    SoilClass = at.Maybe(soilClass),
-                    WaterPh = at.Find(waterPh),
-                    SaltPh = at.Find(saltPh),
-                    BufferPhs = BufferShape.Named(at.Find(buffer), at.Find(second)),
-                    UnnamedBufferPh = BufferShape.Unnamed(at.Find(buffer), at.Find(second)),
-                    LimeBufferCapacity = at.Maybe(capacity),
-                    ExchangeableAcidity = at.Maybe(acidity),
-                    PrintedExchangeCapacity = at.Maybe(cec),
-                    OrganicMatter = at.Maybe(organic),
-                    HumicMatter = at.Maybe(humic),
-                    WeightPerVolume = at.Maybe(weight),
-                    Readings = at.All(readings),
-                }));
+        {
+            Laboratory = at.Find(laboratory) ?? SoilReport.UnnamedLaboratory,
+            SampledOn = at.Maybe(sampled),
+            SampledDepth = at.Maybe(depth),
+            SoilClass = at.Maybe(soilClass),
+            WaterPh = at.Find(waterPh),
+            SaltPh = at.Find(saltPh),
+            BufferPhs = BufferShape.Named(at.Find(buffer), at.Find(second)),
+            UnnamedBufferPh = BufferShape.Unnamed(at.Find(buffer), at.Find(second)),
+            LimeBufferCapacity = at.Maybe(capacity),
+            ExchangeableAcidity = at.Maybe(acidity),
+            PrintedExchangeCapacity = at.Maybe(cec),
+            OrganicMatter = at.Maybe(organic),
+            HumicMatter = at.Maybe(humic),
+            WeightPerVolume = at.Maybe(weight),
+            Readings = at.All(readings),
+        }));
     }
 
     internal PlanField<Func<PlotPlan, PlotPlan>> Facts { get; }

@@ -91,10 +91,10 @@ public sealed class UseUp
         var endless = plan with { LimeOffers = [.. plan.LimeOffers.Select(o => o with { Available = null })] };
         var costs = endless.Solve().Lime.Told.Offers?.Costs ?? [];
         return from offer in plan.LimeOffers
-            where offer.Available is not null
-            from cost in costs
-            where cost.Offer.Item == offer.Item && cost.Order is { ProductRate.PoundsPerAcre: > 0 }
-            select UseUpLine.For(offer.Item.Name, WeightOf(offer), cost.Order!.ProductRate.PoundsPerAcre, plan.Plot.Area);
+               where offer.Available is not null
+               from cost in costs
+               where cost.Offer.Item == offer.Item && cost.Order is { ProductRate.PoundsPerAcre: > 0 }
+               select UseUpLine.For(offer.Item.Name, WeightOf(offer), cost.Order!.ProductRate.PoundsPerAcre, plan.Plot.Area);
     }
 
     private static IEnumerable<UseUpLine> Fertilizers(PlotPlan plan)

@@ -54,7 +54,7 @@ internal static class BookLog
         int most = (int)RecordConstants.All["longest-book"];
         using var held = new MemoryStream();
         byte[] buffer = new byte[64 * 1024];
-        for (int read; (read = stream.Read(buffer, 0, buffer.Length)) > 0; )
+        for (int read; (read = stream.Read(buffer, 0, buffer.Length)) > 0;)
         {
             held.Write(buffer, 0, read);
             if (held.Length > most)

@@ -41,7 +41,7 @@ internal static class BookTable
     {
         var table = CsvTable.Parse(file, text);
         var entries = ImmutableArray.CreateBuilder<BookEntry>();
-        for (int i = 0; i < table.Rows.Length; )
+        for (int i = 0; i < table.Rows.Length;)
         {
             int first = i++;
             while (i < table.Rows.Length && table.Rows[i].TextOrNull(EntryKinds.On) is null)

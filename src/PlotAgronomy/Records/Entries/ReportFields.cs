@@ -50,31 +50,31 @@ internal static class ReportFields
         double? density = from.QuantityOrNull("weight-per-volume", "g/cm3");
         double? depth = from.QuantityOrNull("depth", "in");
         return from.Try("laboratory", () => new SoilReport
-            {
-                Laboratory = laboratory,
-                Program = from.TextOrNull("program"),
-                SampledOn = from.DateOrNull("sampled"),
-                WaterPh = from.NumberOrNull("water-ph") is { } water
+        {
+            Laboratory = laboratory,
+            Program = from.TextOrNull("program"),
+            SampledOn = from.DateOrNull("sampled"),
+            WaterPh = from.NumberOrNull("water-ph") is { } water
                     ? from.Try("water-ph", () => WaterPh.FromValue(water))
                     : null,
-                SaltPh = from.NumberOrNull("salt-ph") is { } salt ? from.Try("salt-ph", () => SaltPh.FromValue(salt)) : null,
-                BufferPhs = buffers,
-                UnnamedBufferPh = from.NumberOrNull("unnamed-buffer-ph"),
-                ExchangeableAcidity = from.ValueOrNull<CationCharge>("acidity"),
-                PrintedExchangeCapacity = from.ValueOrNull<CationCharge>("exchange-capacity"),
-                PrintedBaseSaturation = from.ValueOrNull<Fraction>("base-saturation"),
-                OrganicMatter = from.ValueOrNull<Fraction>("organic-matter"),
-                HumicMatter = from.ValueOrNull<Fraction>("humic-matter"),
-                LimeBufferCapacity = from.ValueOrNull<LimeBufferCapacity>("buffer-capacity"),
-                WeightPerVolume = density is { } grams ? Density.FromGramsPerCubicCentimeter(grams) : null,
-                SampledDepth = depth is { } inches ? Length.FromInches(inches) : null,
-                SoilClass = from.ChoiceOrNull("soil-class", SoilWords.Classes),
-                Texture = from.ChoiceOrNull("texture", SoilWords.Textures),
-                SampleMoisture = from.ChoiceOrNull("sample", SoilWords.SampleStates),
-                PrintedPhosphorusRating = from.TextOrNull("phosphorus-rating"),
-                Readings = [.. readings.Where(r => r.Layer is null).Select(r => r.Reading)],
-                SubsoilPotassium = readings.Where(r => r.Layer is not null).Select(r => r.Reading).SingleOrDefault(),
-            });
+            SaltPh = from.NumberOrNull("salt-ph") is { } salt ? from.Try("salt-ph", () => SaltPh.FromValue(salt)) : null,
+            BufferPhs = buffers,
+            UnnamedBufferPh = from.NumberOrNull("unnamed-buffer-ph"),
+            ExchangeableAcidity = from.ValueOrNull<CationCharge>("acidity"),
+            PrintedExchangeCapacity = from.ValueOrNull<CationCharge>("exchange-capacity"),
+            PrintedBaseSaturation = from.ValueOrNull<Fraction>("base-saturation"),
+            OrganicMatter = from.ValueOrNull<Fraction>("organic-matter"),
+            HumicMatter = from.ValueOrNull<Fraction>("humic-matter"),
+            LimeBufferCapacity = from.ValueOrNull<LimeBufferCapacity>("buffer-capacity"),
+            WeightPerVolume = density is { } grams ? Density.FromGramsPerCubicCentimeter(grams) : null,
+            SampledDepth = depth is { } inches ? Length.FromInches(inches) : null,
+            SoilClass = from.ChoiceOrNull("soil-class", SoilWords.Classes),
+            Texture = from.ChoiceOrNull("texture", SoilWords.Textures),
+            SampleMoisture = from.ChoiceOrNull("sample", SoilWords.SampleStates),
+            PrintedPhosphorusRating = from.TextOrNull("phosphorus-rating"),
+            Readings = [.. readings.Where(r => r.Layer is null).Select(r => r.Reading)],
+            SubsoilPotassium = readings.Where(r => r.Layer is not null).Select(r => r.Reading).SingleOrDefault(),
+        });
     }
 
     private static void Write(FieldWriter to, SoilReading reading, string? layer)

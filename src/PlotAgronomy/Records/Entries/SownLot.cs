@@ -65,19 +65,19 @@ public sealed record SownLot
         bool treated = from.FlagOrNull("treated") ?? false;
         bool inoculated = from.FlagOrNull("inoculated") ?? false;
         return from.Try("lot", () => new SownLot
+        {
+            Lot = new()
             {
-                Lot = new()
-                {
-                    Label = label,
-                    Kind = kind,
-                    Analysis = SeedAnalysis.FromFractions(pure, germination, hard, dormant, coating, tested),
-                    OwnSeedCount = count is { } own ? SeedCount.FromSeedsPerPound(own) : null,
-                    TestMonth = month,
-                    IsTreated = treated,
-                    IsPreinoculated = inoculated,
-                },
-                Used = BulkSeedMass.FromPounds(used),
-            });
+                Label = label,
+                Kind = kind,
+                Analysis = SeedAnalysis.FromFractions(pure, germination, hard, dormant, coating, tested),
+                OwnSeedCount = count is { } own ? SeedCount.FromSeedsPerPound(own) : null,
+                TestMonth = month,
+                IsTreated = treated,
+                IsPreinoculated = inoculated,
+            },
+            Used = BulkSeedMass.FromPounds(used),
+        });
     }
 
     private static Fraction? Stated(Fraction part) => part == Fraction.Zero ? null : part;

@@ -58,7 +58,7 @@ internal static class StepSections
     }
 
     private static string Lasts(WalkedPass pass) =>
-        pass is { WalkPerPackage: { } walk, InPackages: (> 1, _) } ? $" (one bag per {SheetText.Distance(walk)} walked)" : "";
+        pass is { WalkPerPackage: { } walk, InPackages: ( > 1, _) } ? $" (one bag per {SheetText.Distance(walk)} walked)" : "";
 
     /// <summary>In bags where it comes in bags.</summary>
     private static string Weight(FieldStep step, SeasonMaterial material) =>

@@ -24,7 +24,7 @@ internal static class WeatherText
         Guard.NotBlank(fileName);
         using var held = new MemoryStream();
         byte[] buffer = new byte[64 * 1024];
-        for (int read; (read = stream.Read(buffer, 0, buffer.Length)) > 0; )
+        for (int read; (read = stream.Read(buffer, 0, buffer.Length)) > 0;)
         {
             if (held.Length + read > Longest)
             {
