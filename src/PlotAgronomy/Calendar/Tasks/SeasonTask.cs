@@ -45,8 +45,11 @@ public sealed class SeasonTask
     /// <summary>Gets what is spread in it.</summary>
     public required SeasonSpread Spreads { get; init; }
 
-    /// <summary>Whether the stand is looked at in it.</summary>
-    internal bool IsInspection => Id is "inspect" or "inspect-frost-seeded" or "standing-count";
+    /// <summary>Whether seed is inoculated in it.</summary>
+    internal bool IsInoculation => Id == "inoculate";
+
+    /// <summary>Whether it is written down in it what was done.</summary>
+    internal bool IsWritingDown => Id.StartsWith("write-down", StringComparison.Ordinal);
 
     /// <summary>The number of its pass, dose or dressing; null where it is alone.</summary>
     internal int? Part { get; init; }

@@ -3,7 +3,6 @@ using PlotAgronomy.Blends;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy;
 
@@ -86,24 +85,6 @@ public sealed class PlotAnswers
 
     /// <summary>The other findings, said once where they differ in their subject alone.</summary>
     internal ImmutableArray<Finding> ToSay => AlikeFindings.Joined(Findings.Except(Background));
-
-    /// <summary>What is done to sow, in order: each pass where seed is spread.</summary>
-    internal IEnumerable<(SeedingAction Action, SowingPass? Pass)> SowingSteps =>
-        Spreading.TryGet(out var spreading)
-            ? spreading
-                .Groups.Steps.Where(step => IsNeeded(step.Action, spreading))
-                .Select(step =>
-                    (
-                        step.Action,
-                        step.Action == SeedingAction.Spread ? spreading.Passes.Single(p => p.Group == step.Group) : null
-                    )
-                )
-            : [];
-
-    /// <summary>Nothing is covered where there is no large seed, and nothing pressed in where there is no small seed.</summary>
-    private static bool IsNeeded(SeedingAction action, SpreadingAnswer spreading) =>
-        action == SeedingAction.Spread
-        || spreading.Passes.Any(p => p.Group.SownBeforeCovering == (action == SeedingAction.Cover));
 
     /// <summary>One price for each line of the shopping list.</summary>
     private IEnumerable<decimal> Costs =>

@@ -23,7 +23,8 @@ public sealed class FieldPlan
         int lines = FieldFindings.Limit("most-asked-and-watched");
         questions = new(answers.Stakes, lines - findings.LeastWatched);
         Watched = findings.Watched(lines - questions.Lines);
-        Steps = [.. work.Where(w => !IsWritingDown(w.Task)).Select(w => StepOf(w, work))];
+        // The numbered blanks are what is written down.
+        Steps = [.. work.Where(w => !w.Task.IsWritingDown).Select(w => StepOf(w, work))];
     }
 
     /// <summary>Gets the tasks in the order of their days.</summary>
@@ -88,9 +89,6 @@ public sealed class FieldPlan
             ? task.Earliest?.Year > answers.Plan.PlantingDate?.Year
             : task.IsAfterSowing || task.Earliest > answers.Plan.PlantingDate;
 
-    /// <summary>The numbered blanks are what is written down.</summary>
-    private static bool IsWritingDown(SeasonTask task) => task.Id.StartsWith("write-down", StringComparison.Ordinal);
-
     /// <summary>Whether all that is walked with is spread in this task.</summary>
     private static bool IsOf(PlannedWalk walk, SeasonWork work) =>
         walk.Seed is { } seed
@@ -113,7 +111,7 @@ public sealed class FieldPlan
             SeasonSpread.Fertilizer => WorkPlace.Fertilizer,
             SeasonSpread.Nitrogen => WorkPlace.Dressing,
             _ when task.Pass is not null => WorkPlace.Sowing,
-            _ when task.Id == "inoculate" => WorkPlace.Inoculating,
+            _ when task.IsInoculation => WorkPlace.Inoculating,
             _ => null,
         };
 

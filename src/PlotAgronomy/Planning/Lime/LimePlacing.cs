@@ -1,4 +1,5 @@
 using PlotAgronomy.Liming;
+using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -11,4 +12,15 @@ internal static class LimePlacing
         GrownKinds.IsTilled(plan) || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null, Kinds.IsEmpty: false }
             ? LimePlacement.WorkedIn
             : LimePlacement.Surface;
+
+    /// <summary>The depth that lime is worked to; null where it stays on the surface, or nobody says.</summary>
+    internal static Length? TreatedDepth(PlotPlan plan) => Of(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;
+
+    /// <summary>The depth that a rate is worked to: its own where no depth is printed with it.</summary>
+    internal static Length? WorkedDepth(PlotPlan plan, LimeRate rate) =>
+        rate.Silent.HasFlag(LimeLabels.Depth) ? rate.Depth : TreatedDepth(plan);
+
+    /// <summary>The rate for the soil that is really treated, as it is ordered.</summary>
+    internal static LimeRate AtTreatedDepth(PlotPlan plan, LimeRate rate) =>
+        rate.AtDepth(WorkedDepth(plan, rate) ?? LimePlacementRule.DepthOf(rate, Of(plan)));
 }

@@ -71,7 +71,7 @@ internal static class LimeRemarks
             yield return FindingCatalog.Create(
                 PlanningCodes.LimeSinceSample,
                 ("rate", Amounts.Print(since, "ton/ac", 2)),
-                ("need", Amounts.Print(LimeSince.AtTreatedDepth(plan, whole!).OfBasis, "ton/ac", 2))
+                ("need", Amounts.Print(LimePlacing.AtTreatedDepth(plan, whole!).OfBasis, "ton/ac", 2))
             );
         }
 

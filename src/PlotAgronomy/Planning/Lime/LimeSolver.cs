@@ -35,7 +35,7 @@ internal static class LimeSolver
             : NoneBy(soil, targetPh);
         bool isWeak = WeaklyBufferedLime.AppliesTo(soil, counted);
         var capped = need is not null && isWeak && printed is null ? Capped(plan, need) : need;
-        var used = LimeSince.StillToGo(plan, capped);
+        var used = LimeSinceSample.StillToGo(plan, capped);
         var offers = Offers(plan, used, isWeak, WithNitrogen(plan, fertilizer));
         var expected = printed is { TargetPh: null } ? null : Outlook(plan, need, used, offers?.CheapestForPlot);
         ImmutableArray<OpenQuestion> missing = [.. Missing(plan, choice, need, computed, counted)];
@@ -106,7 +106,7 @@ internal static class LimeSolver
         plan.Printed?.Lime is { } printed
             ? LimeQuestions
                 .For(printed, plan.ReportOrNone.Laboratory)
-                .Where(q => q is not OpenQuestion<Length> || LimeSince.TreatedDepth(plan) is not null)
+                .Where(q => q is not OpenQuestion<Length> || LimePlacing.TreatedDepth(plan) is not null)
         : need is not null ? []
         : computed is not null ? computed.Questions
         : !plan.IsTested ? [SoilQuestions.Report()]
@@ -116,7 +116,7 @@ internal static class LimeSolver
         WeakBuffering.Capped(
             plan.LimeMethod!,
             need,
-            LimeSince.TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, LimePlacing.Of(plan))
+            LimePlacing.TreatedDepth(plan) ?? LimePlacementRule.DepthOf(need, LimePlacing.Of(plan))
         );
 
     /// <summary>A printed rate, none of it where the soil has the pH already.</summary>
@@ -151,7 +151,7 @@ internal static class LimeSolver
                     Material = plan.LimeOffers[0].Item,
                     Area = plan.Plot.Area,
                     Placement = LimePlacing.Of(plan),
-                    WorkedDepth = used.Silent.HasFlag(LimeLabels.Depth) ? used.Depth : LimeSince.TreatedDepth(plan),
+                    WorkedDepth = LimePlacing.WorkedDepth(plan, used),
                     Soil = plan.Soil,
                     EarlierLime = plan.Printed?.Lime is null ? null : plan.EarlierLime,
                     WithUreaOrAmmonium = withNitrogen,
@@ -188,7 +188,7 @@ internal static class LimeSolver
                     Soil = soil,
                     Rate = need,
                     ShareDelivered = Fraction.FromValue(
-                        Math.Min(1, (used.RatioTo(need) * ShareAtFirst(order)) + LimeSince.Part(plan, need))
+                        Math.Min(1, (used.RatioTo(need) * ShareAtFirst(order)) + LimeSinceSample.Part(plan, need))
                     ),
                     Material = bought.Offer.Item,
                     Placement = LimePlacing.Of(plan),

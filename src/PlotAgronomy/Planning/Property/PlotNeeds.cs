@@ -36,11 +36,10 @@ internal static class PlotNeeds
 
     private static IEnumerable<PlotProduct> Lots(SownKind kind)
     {
-        double others = kind.FromOthers.Sum(l => l.Weight.Pounds);
         yield return Product(
             $"{kind.Planned.Kind.ShortName}, lot {kind.Planned.Offer.Item.Label}",
             kind.Planned.Offer,
-            Mass.FromPounds(kind.Weight.Pounds - others)
+            Mass.FromPounds(kind.PoundsOfPlannedLot)
         );
         foreach (var lot in kind.FromOthers)
         {

@@ -27,8 +27,14 @@ internal sealed class BlankReader
 
     internal required Func<DateOnly, string, ImmutableArray<BookEntry>> Instead { get; init; }
 
-    /// <summary>Gets whether an entry of the book answers it.</summary>
-    internal required Func<BookEntry, bool> IsAnsweredBy { get; init; }
+    /// <summary>Gets whether an entry of the book says what was done.</summary>
+    internal required Func<BookEntry, bool> IsSaidBy { get; init; }
+
+    /// <summary>Whether an entry of the book answers it: what was done, or that it was not.</summary>
+    internal bool IsAnsweredBy(BookEntry entry) =>
+        IsSaidBy(entry) || entry is NoteEntry { Note: { } note } && note == NothingDone;
+
+    private string NothingDone => $"Not done: {Asks}";
 
     internal ImmutableArray<BookEntry> Read(string answer)
     {
@@ -43,15 +49,13 @@ internal sealed class BlankReader
         var day = typed.On ?? Day ?? throw new FormatException($"say the day too, as in: {Example}");
         if (No.Contains(rest, StringComparer.OrdinalIgnoreCase))
         {
-            return [Note(Plot, day, $"{NotDone} {Asks}")];
+            return [Note(Plot, day, NothingDone)];
         }
 
         return !isYes ? Instead(day, rest)
             : AsPlanned is { } planned ? [planned(day)]
             : throw new FormatException($"nothing was planned here: {Example}");
     }
-
-    internal const string NotDone = "Not done:";
 
     internal static NoteEntry Note(string plot, DateOnly on, string text) =>
         new()

@@ -8,8 +8,6 @@ namespace PlotAgronomy.Planning;
 /// <summary>For each blank of the sheet what was planned there, and how an answer becomes entries.</summary>
 internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
 {
-    private const string SettingOf = "Setting of";
-
     private readonly PlotPlan plan = answers.Plan;
 
     private string Plot => plan.Plot.Name;
@@ -31,6 +29,7 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
     {
         string names = string.Join("; ", walks.Select(w => w.What));
         string told = string.Join("; ", walks.Select(TellSetting));
+        string setting = $"Setting of {names}";
         return new()
         {
             Asks = $"Gate and pace, {names}",
@@ -38,12 +37,12 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
             Example = "gate 5, 48 s for 100 ft",
             Day = plan.PlantingDate,
             Plot = Plot,
-            AsPlanned = on => BlankReader.Note(Plot, on, $"{SettingOf} {names}: {told}"),
+            AsPlanned = on => BlankReader.Note(Plot, on, $"{setting}: {told}"),
             Instead = (on, text) =>
                 text.Contains("gate", StringComparison.OrdinalIgnoreCase)
-                    ? [BlankReader.Note(Plot, on, $"{SettingOf} {names}: {text}")]
+                    ? [BlankReader.Note(Plot, on, $"{setting}: {text}")]
                     : throw new FormatException("say the gate, and the pace where it was timed: gate 5, 48 s for 100 ft"),
-            IsAnsweredBy = e => IsNote(e, $"{SettingOf} {names}", $"Gate and pace, {names}"),
+            IsSaidBy = e => e is NoteEntry { Note: { } note } && note.StartsWith(setting, StringComparison.Ordinal),
         };
     }
 
@@ -53,54 +52,63 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
     private BlankReader Lime(PlannedWalk walk)
     {
         var offer = answers.Lime.Told.Offer!;
-        LimeEntry Entry(DateOnly on, ImmutableArray<SpreadLoad> loads) =>
-            new()
-            {
-                On = on,
-                Plot = Plot,
-                Material = offer.Item,
-                IsWorkedIn = LimePlacing.Of(plan) == LimePlacement.WorkedIn,
-                Loads = loads,
-            };
-        return new()
-        {
-            Asks = $"Lime spread, {walk.What}",
-            Planned = Planned(walk, plan.LimeDate),
-            Example = "18 bags 2026-04-10",
-            Day = plan.LimeDate,
-            Plot = Plot,
-            AsPlanned = on => Entry(on, [LoadOf(walk)]),
-            Instead = (on, text) => [Entry(on, TypedText.Loads(text, walk.Pass.PackageWeight))],
-            IsAnsweredBy = e =>
-                e is LimeEntry spread && spread.Material.Name == walk.What || IsNote(e, "", $"Lime spread, {walk.What}"),
-        };
+        return Spread(
+            walk,
+            $"Lime spread, {walk.What}",
+            plan.LimeDate,
+            "18 bags 2026-04-10",
+            (on, loads) =>
+                new LimeEntry
+                {
+                    On = on,
+                    Plot = Plot,
+                    Material = offer.Item,
+                    IsWorkedIn = LimePlacing.Of(plan) == LimePlacement.WorkedIn,
+                    Loads = loads,
+                },
+            e => e is LimeEntry spread && spread.Material.Name == walk.What
+        );
     }
 
     private BlankReader Fertilizer(PlannedWalk walk)
     {
         var product = answers.Fertilizer.Told.Purchase.Value.Lines.First(l => l.Product.Name == walk.What).Product;
-        FertilizerEntry Entry(DateOnly on, ImmutableArray<SpreadLoad> loads) =>
-            new()
-            {
-                On = on,
-                Plot = Plot,
-                Product = product,
-                Loads = loads,
-            };
-        return new()
-        {
-            Asks = $"Fertilizer spread, {walk.What}",
-            Planned = Planned(walk, plan.PlantingDate),
-            Example = "3 bags 2026-09-10",
-            Day = plan.PlantingDate,
-            Plot = Plot,
-            AsPlanned = on => Entry(on, [LoadOf(walk)]),
-            Instead = (on, text) => [Entry(on, TypedText.Loads(text, walk.Pass.PackageWeight))],
-            IsAnsweredBy = e =>
-                e is FertilizerEntry spread && spread.Product.Name == walk.What
-                || IsNote(e, "", $"Fertilizer spread, {walk.What}"),
-        };
+        return Spread(
+            walk,
+            $"Fertilizer spread, {walk.What}",
+            plan.PlantingDate,
+            "3 bags 2026-09-10",
+            (on, loads) =>
+                new FertilizerEntry
+                {
+                    On = on,
+                    Plot = Plot,
+                    Product = product,
+                    Loads = loads,
+                },
+            e => e is FertilizerEntry spread && spread.Product.Name == walk.What
+        );
     }
+
+    private BlankReader Spread(
+        PlannedWalk walk,
+        string asks,
+        DateOnly? day,
+        string example,
+        Func<DateOnly, ImmutableArray<SpreadLoad>, BookEntry> entry,
+        Func<BookEntry, bool> isSaidBy
+    ) =>
+        new()
+        {
+            Asks = asks,
+            Planned = Planned(walk, day),
+            Example = example,
+            Day = day,
+            Plot = Plot,
+            AsPlanned = on => entry(on, [LoadOf(walk)]),
+            Instead = (on, text) => [entry(on, TypedText.Loads(text, walk.Pass.PackageWeight))],
+            IsSaidBy = isSaidBy,
+        };
 
     private BlankReader Seed(SowingPass pass) =>
         new()
@@ -114,10 +122,9 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
             Plot = Plot,
             AsPlanned = on => SeedText.AsPlanned(plan, pass, on),
             Instead = (on, text) => [SeedText.Instead(plan, pass, on, text)],
-            IsAnsweredBy = e =>
+            IsSaidBy = e =>
                 e is SowingEntry sown
-                    && sown.Kinds.Select(k => k.Id).ToHashSet().SetEquals(pass.Kinds.Select(k => k.Planned.Kind.Id))
-                || IsNote(e, "", $"Seed sown, {pass.Names}"),
+                && sown.Kinds.Select(k => k.Id).ToHashSet().SetEquals(pass.Kinds.Select(k => k.Planned.Kind.Id)),
         };
 
     private BlankReader Rain() =>
@@ -127,7 +134,7 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
             Example = "0.8 in 2026-09-20",
             Plot = Plot,
             Instead = (on, text) => [RecordText.Rain(Plot, on, text)],
-            IsAnsweredBy = e => e is RainEntry && e.On >= plan.PlantingDate || IsNote(e, "", "First rain after sowing"),
+            IsSaidBy = e => e is RainEntry && e.On >= plan.PlantingDate,
         };
 
     private BlankReader Stand() =>
@@ -137,14 +144,8 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
             Example = "crimson clover: 19 25 14; oats: 8 9 7 in 1 ft2 2026-10-05",
             Plot = Plot,
             Instead = (on, text) => RecordText.Counts(Plot, on, text),
-            IsAnsweredBy = e =>
-                e is CountEntry && e.On > plan.PlantingDate
-                || IsNote(e, "", "Seedlings in each hoop, three to four weeks after sowing"),
+            IsSaidBy = e => e is CountEntry && e.On > plan.PlantingDate,
         };
-
-    private static bool IsNote(BookEntry entry, string start, string asked) =>
-        entry is NoteEntry { Note: { } note }
-        && ((start.Length > 0 && note.StartsWith(start, StringComparison.Ordinal)) || note == $"{BlankReader.NotDone} {asked}");
 
     private static string TellSetting(PlannedWalk walk) =>
         walk.Seed?.Run is { } run && walk.Pass.TimePer100Feet is { } time

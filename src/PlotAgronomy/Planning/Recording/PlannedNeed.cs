@@ -44,8 +44,7 @@ internal static class PlannedNeed
             yield break;
         }
 
-        var rate = LimeSince.AtTreatedDepth(plan, whole);
-
+        var rate = LimePlacing.AtTreatedDepth(plan, whole);
         var from = plan.ReportOrNone.SampledOn ?? SeasonOf(plan);
         var stands = book.Of<NeedEntry>(plan.Plot.Name).LastOrDefault(n => n.Lime is not null && n.On == from)?.Lime;
         if (stands is null || !Tolerance.AreEqual(stands.OfBasis.PoundsPerAcre, rate.OfBasis.PoundsPerAcre))

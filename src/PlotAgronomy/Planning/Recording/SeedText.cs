@@ -60,26 +60,19 @@ internal static partial class SeedText
             Lots = lots,
         };
 
-    private static ImmutableArray<UsedLot> Lots(SowingPass pass) =>
-        [
-            .. pass.Kinds.SelectMany(k =>
-                k.FromOthers.IsEmpty
-                    ? [new UsedLot { Lot = k.Planned.Offer.Item, Used = k.Weight }]
-                    : k
-                        .FromOthers.Select(l => new UsedLot
-                        {
-                            Lot = l.Offer.Item,
-                            Used = BulkSeedMass.FromPounds(l.Weight.Pounds),
-                        })
-                        .Concat(OfPlanned(k))
-            ),
-        ];
+    private static ImmutableArray<UsedLot> Lots(SowingPass pass) => [.. pass.Kinds.SelectMany(LotsOf)];
 
-    /// <summary>What the planned lot gives where others give the rest.</summary>
-    private static IEnumerable<UsedLot> OfPlanned(SownKind kind)
+    private static IEnumerable<UsedLot> LotsOf(SownKind kind)
     {
-        double pounds = kind.Weight.Pounds - kind.FromOthers.Sum(l => l.Weight.Pounds);
-        return pounds > 0 ? [new() { Lot = kind.Planned.Offer.Item, Used = BulkSeedMass.FromPounds(pounds) }] : [];
+        foreach (var rest in kind.FromOthers)
+        {
+            yield return new() { Lot = rest.Offer.Item, Used = BulkSeedMass.FromPounds(rest.Weight.Pounds) };
+        }
+
+        if (kind.PoundsOfPlannedLot is > 0 and var pounds)
+        {
+            yield return new() { Lot = kind.Planned.Offer.Item, Used = BulkSeedMass.FromPounds(pounds) };
+        }
     }
 
     private static ImmutableArray<UsedLot> Used(ImmutableArray<UsedLot> planned, List<string> typed)

@@ -40,6 +40,9 @@ public sealed class SownKind
     /// enough.</summary>
     public ImmutableArray<SownLot> FromOthers { get; init; } = [];
 
+    /// <summary>What the planned lot gives; nothing where others give all.</summary>
+    internal double PoundsOfPlannedLot => Weight.Pounds - FromOthers.Sum(l => l.Weight.Pounds);
+
     /// <summary>Gets the part of the seed that no lot on offer has; zero where there is enough.</summary>
     public Fraction Missing { get; init; }
 

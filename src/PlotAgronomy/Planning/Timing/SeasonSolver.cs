@@ -59,14 +59,14 @@ internal static class SeasonSolver
             LimeIsWorkedIn = LimePlacing.Of(plan) == LimePlacement.WorkedIn,
             LimeOn = plan.LimeDate,
             LaterDressings = Later(lime.Order.OrNull(), plan.LimeDate),
-            NeedsRetest = !SeasonChosen.Tested(answers).IsEmpty,
+            NeedsRetest = !ChoicesForSeason.Tested(answers).IsEmpty,
             NeedsFertilizer = isFertilized && (fertilizer!.Purchase.OrNull() is null || !fertilizer.AtSowing.IsEmpty),
             NitrogenDoses = BoughtDoses.Of(fertilizer),
             Weeds = plan.Season?.Weeds ?? Standing(plan.Plot),
             SmotherStands = plan.Season?.Weeds is null,
             KillingFrost = Frost(plan),
             NextSampleOn = lime.Expected?.RetestOn,
-            Chosen = SeasonChosen.Of(answers, fertilizer),
+            Chosen = ChoicesForSeason.Of(answers, fertilizer),
         };
     }
 

@@ -10,7 +10,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Planning;
 
 /// <summary>What the rooms chose for a season: tests and what they decide, dressings, cores, the state of a stand.</summary>
-internal static class SeasonChosen
+internal static class ChoicesForSeason
 {
     internal static SeasonChoices Of(PlotAnswers answers, FertilizerAnswer? fertilizer)
     {

@@ -1,22 +1,10 @@
 using PlotAgronomy.Liming;
-using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
 /// <summary>Lime that went on since the sample was taken, against what the sample asks for.</summary>
-internal static class LimeSince
+internal static class LimeSinceSample
 {
-    /// <summary>The depth that lime is worked to; null where it stays on the surface, or nobody says.</summary>
-    internal static Length? TreatedDepth(PlotPlan plan) =>
-        LimePlacing.Of(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;
-
-    /// <summary>The rate for the soil that is really treated, as it is ordered.</summary>
-    internal static LimeRate AtTreatedDepth(PlotPlan plan, LimeRate rate) =>
-        rate.AtDepth(
-            (rate.Silent.HasFlag(LimeLabels.Depth) ? rate.Depth : TreatedDepth(plan))
-                ?? LimePlacementRule.DepthOf(rate, LimePlacing.Of(plan))
-        );
-
     /// <summary>What goes on now, without what went on since the sample was taken.</summary>
     internal static LimeRate? StillToGo(PlotPlan plan, LimeRate? rate)
     {
@@ -25,7 +13,7 @@ internal static class LimeSince
             return rate;
         }
 
-        double whole = AtTreatedDepth(plan, rate).OfBasis.PoundsPerAcre;
+        double whole = LimePlacing.AtTreatedDepth(plan, rate).OfBasis.PoundsPerAcre;
         double left = LimeSums.LessCredit(whole, since.PoundsPerAcre);
         return left * 100 < whole * PlanningConstants.All["lime-left-least"] ? rate.With(ApplicationRate.Zero)
             : whole > 0 ? rate.With(rate.OfBasis * (left / whole))
@@ -34,7 +22,7 @@ internal static class LimeSince
 
     /// <summary>The part of the need that went on since the sample was taken.</summary>
     internal static double Part(PlotPlan plan, LimeRate need) =>
-        plan.LimeSinceSample is { } since && AtTreatedDepth(plan, need).OfBasis is { PoundsPerAcre: > 0 } whole
+        plan.LimeSinceSample is { } since && LimePlacing.AtTreatedDepth(plan, need).OfBasis is { PoundsPerAcre: > 0 } whole
             ? since / whole
             : 0;
 }
