@@ -85,7 +85,7 @@ public class TagSlipTests
         _ = SeedTag.Read(Vetch);
         var watch = Stopwatch.StartNew();
         _ = SeedTag.Read(longest);
-        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 5);
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 30);
         Assert.Contains("characters", Assert.Single(SeedTag.Read(longest + longest).Problems), StringComparison.Ordinal);
         Assert.Contains("A line has", Assert.Single(SeedTag.Read(new string('a', 1001)).Problems), StringComparison.Ordinal);
     }

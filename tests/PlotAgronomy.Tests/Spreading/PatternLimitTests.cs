@@ -43,7 +43,7 @@ public class PatternLimitTests
         var most = SpreadPattern.FromTrays(trays, Length.FromFeet(0.05));
         var watch = System.Diagnostics.Stopwatch.StartNew();
         Assert.NotNull(SwathAdvice.For(most, DrivingMethod.OneDirection));
-        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 6);
+        Assert.InRange(watch.Elapsed.TotalSeconds, 0, 30);
         Assert.Contains("2000 trays", Assert.Throws<ArgumentException>(() => SpreadPattern.FromTrays([.. trays, 1], Length.FromFeet(0.05))).Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => SpreadPattern.FromTrays([1, 2, 1], Length.FromFeet(0.0001)));
         Assert.Throws<ArgumentOutOfRangeException>(() => SpreadPattern.FromTrays([1, double.MaxValue, 1], Length.FromFeet(1)));
