@@ -150,7 +150,7 @@ internal static class DecisionSheet
         );
         if (isAlways && always.Length > 0)
         {
-            sheet.Say($"Each of these days{always}.");
+            sheet.Say($"On each of these days without {TimingWords.Names(decision.Days[0].Without)}.");
         }
 
         sheet.Say("Chances are told from the lowest to the highest that the periods of the forecast allow: take both ends.");
