@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using PlotAgronomy.Calendar;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
-using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;

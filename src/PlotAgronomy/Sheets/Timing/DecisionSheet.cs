@@ -128,7 +128,7 @@ internal static class DecisionSheet
                 "hours until rain",
                 "moist days on end",
                 "high, low F",
-                .. isFrostKnown ? new[] { "days to frost" } : [],
+                .. isFrostKnown ? ImmutableArray.Create("days to frost") : [],
                 "verdict",
             ],
             decision.Days.Select(d => new SheetRow
@@ -143,7 +143,7 @@ internal static class DecisionSheet
                     TimingWords.Count(d.DryHours, "none told"),
                     TimingWords.Range(d.Kinds.Min(k => k.FewestMoistDays), d.Kinds.Max(k => k.MostMoistDays)),
                     Degrees(d.Weather),
-                    .. isFrostKnown ? new[] { TimingWords.Count(d.DaysToFrost, "not known") } : [],
+                    .. isFrostKnown ? ImmutableArray.Create(TimingWords.Count(d.DaysToFrost, "not known")) : [],
                     isAlways ? TimingWords.Verdict(d.Verdict) : $"{TimingWords.Verdict(d.Verdict)}{Less(d)}",
                 ],
             })
