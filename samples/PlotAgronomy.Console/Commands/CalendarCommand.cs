@@ -1,5 +1,6 @@
 using System.CommandLine;
-using System.Globalization;
+using PlotAgronomy.Calendar;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Sample.Output;
 using PlotAgronomy.Sheets;
 
@@ -18,7 +19,7 @@ internal static class CalendarCommand
         var calendar = new Option<string?>("--ics") { Description = "Write the tasks to this file as iCalendar (RFC 5545)." };
         var stamp = new Option<string?>("--stamp")
         {
-            Description = "Date the calendar file is stamped with; the planting date when left out.",
+            Description = "Date the calendar file is stamped with; when left out the planting date, else the first day in it.",
         };
         var options = new SheetOptions();
         var command = new Command("calendar", "Lay out the season of a plan: every task with its dates and reasons.") { file };
@@ -42,18 +43,14 @@ internal static class CalendarCommand
 
     private static bool TryWrite(PlotAnswers answers, string target, string? stamp, string input, Action<string> say)
     {
-        if (answers.Plan.PlantingDate is not { } day)
+        if (SeasonFile.FirstDay(answers) is not { } day)
         {
-            say("the plan names no planting date, so its season has no days");
+            say("no task of this season has a day yet, so no calendar was written: put the planting date into the plan");
             return false;
         }
 
-        if (
-            stamp is not null
-            && !DateOnly.TryParseExact(stamp, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day)
-        )
+        if (stamp is not null && !DateOption.TryRead(stamp, "--stamp", say, out day))
         {
-            say($"--stamp: expected a date such as 2026-09-12, found '{stamp}'");
             return false;
         }
 
@@ -66,6 +63,7 @@ internal static class CalendarCommand
         try
         {
             OutputFile.Replace(target, SeasonFile.Of(answers, day));
+            SayWhatIsLeftOut(answers, say);
             return true;
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
@@ -73,5 +71,23 @@ internal static class CalendarCommand
             say($"cannot write '{target}': {error.Message}");
             return false;
         }
+    }
+
+    private static void SayWhatIsLeftOut(PlotAnswers answers, Action<string> say)
+    {
+        string[] left = [.. SeasonFile.WithoutDay(answers).Select(w => Short(w.Task))];
+        if (left.Length > 0)
+        {
+            string mend = answers.Plan.PlantingDate is null ? " - put the planting date into the plan" : "";
+            say($"not in the calendar file, for they have no day yet: {string.Join("; ", left)}{mend}");
+        }
+    }
+
+    /// <summary>The first words of a task and what its day hangs on: <c>Till the last time (in the last week before
+    /// sowing)</c>.</summary>
+    private static string Short(SeasonTask task)
+    {
+        string first = task.Title.Split([',', ';', ':', '.', '('], 2)[0].Trim();
+        return task.When.Length > 0 ? $"{first} ({task.When})" : first;
     }
 }

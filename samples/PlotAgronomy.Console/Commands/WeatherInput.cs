@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Weather;
@@ -90,15 +89,7 @@ internal sealed record WeatherInput(string? Forecast, string? Observed, string? 
             return false;
         }
 
-        bool isGood =
-            From is null
-            || DateOnly.TryParseExact(From, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out first);
-        if (!isGood)
-        {
-            say($"--from: expected a date such as 2026-09-12, found '{From}'");
-        }
-
-        return isGood;
+        return From is null || DateOption.TryRead(From, "--from", say, out first);
     }
 
     private static T? Read<T>(string file, Action<string> say, Func<Stream, T> read)

@@ -43,8 +43,8 @@ public class KindDatesTests
     [Fact]
     public void Practice_case_C63_the_class_of_a_hard_rain()
     {
-        PracticeCase.AssertMatches("C63", "mean, first", 1.5 / 6);
-        PracticeCase.AssertMatches("C63", "mean, second", 3.0 / 6);
+        PracticeCase.AssertMatches("C63", "mean, first", RainMath.Rate(1.5, 6));
+        PracticeCase.AssertMatches("C63", "mean, second", RainMath.Rate(3.0, 6));
         PracticeCase.AssertMatches("C63", "55 mm/h", Length.FromMillimeters(WeatherConstants.All["wash-off-rate"]).Inches);
         Assert.Equal(RainIntensity.Moderate, IntensityOf(1.5));
         Assert.Equal(RainIntensity.Heavy, IntensityOf(3.0));

@@ -26,6 +26,82 @@ public class SeasonWithoutDaysTests
         Assert.Contains(plan.Solve().Calendar.Questions, q => q.Code == "plan-ask-day");
     }
 
+    private static SeasonCalendar RyeAndRedClover(DateOnly? sowOn) =>
+        SeasonCalendar.Of(
+            new()
+            {
+                SowOn = sowOn,
+                Ground = GroundWork.Tilled,
+                Passes = [new() { Kinds = [KindCatalog.Standard.Find("cereal rye")], IsCovered = true }, new() { Kinds = [KindCatalog.Standard.Find("medium red clover")] }],
+            }
+        ).Value;
+
+    /// <summary>Nobody knows yet whether it is sown in spring or in fall, so the clip of both stands there.</summary>
+    [Theory]
+    [InlineData("clip-first", "if sown in spring, 6 to 9 weeks after sowing")]
+    [InlineData("clip-nurse", "if sown in fall, mid April to mid May of the next year")]
+    [InlineData("mow-first-summer", "if sown in fall, late May to late June of the next year")]
+    public void Without_a_planting_day_the_clip_of_either_season_stands_there_and_says_for_which(string id, string when)
+    {
+        var clip = Assert.Single(RyeAndRedClover(null).Tasks, t => t.Id == id);
+        Assert.Equal((when, null, true), (clip.When, clip.Earliest, clip.IsAfterSowing));
+    }
+
+    [Theory]
+    [InlineData("2027-04-20", "clip-first", "clip-nurse")]
+    [InlineData("2027-09-12", "clip-nurse", "clip-first")]
+    public void With_a_planting_day_only_the_clip_of_its_season_is_told(string day, string told, string other)
+    {
+        var tasks = RyeAndRedClover(DateOnly.Parse(day, null)).Tasks;
+        Assert.DoesNotContain("if sown", Assert.Single(tasks, t => t.Id == told).When, StringComparison.Ordinal);
+        Assert.DoesNotContain(tasks, t => t.Id == other);
+    }
+
+    /// <summary>Frozen ground is that of late winter, day or no day.</summary>
+    [Fact]
+    public void Seed_on_frozen_ground_is_a_spring_sowing_without_a_day_too()
+    {
+        var ids = (SolvedPlan.Of("p11-frost-clover-mo").Plan with { PlantingDate = null }).Solve().SeasonWork.Select(w => w.Task.Id).ToList();
+        Assert.Contains("clip-frost-seeded", ids);
+        Assert.DoesNotContain(ids, i => i is "clip-nurse" or "mow-first-summer");
+    }
+
+    private static IEnumerable<string> PlanFiles => new[] { "tests/PlotAgronomy.Tests/Plans", "samples/data" }.SelectMany(folder => Directory.EnumerateFiles(Repository.PathOf(folder), "*.json"));
+
+    public static TheoryData<string> Plans =>
+        [.. from file in PlanFiles where PlanFile.Read(File.ReadAllText(file)).Plan?.PlantingDate is not null orderby file select Path.GetFileName(file)];
+
+    /// <summary>Taking the planting day away takes no work away: only lime that is too late, and the test after it, hang on the day itself.</summary>
+    [Theory, MemberData(nameof(Plans))]
+    public void No_task_is_lost_with_the_planting_day(string name)
+    {
+        var plan = PlanFile.Read(File.ReadAllText(PlanFiles.Single(f => Path.GetFileName(f) == name))).Plan!;
+        var dated = plan.Solve().SeasonWork.Select(w => w.Task.Id).ToList();
+        var undated = (plan with { PlantingDate = null }).Solve().SeasonWork;
+        Assert.Empty(dated.Except(undated.Select(w => w.Task.Id)).Except(HangOnTheDay));
+        Assert.All(undated.Where(w => w.Task.When.Length == 0), w => Assert.Contains(TaskRow.All, r => r.Id == w.Task.Id && r.Anchor == TaskAnchor.Open));
+    }
+
+    private static readonly string[] HangOnTheDay = ["lime-after-seed", "late-test", "retest"];
+
+    /// <summary>About six months for full effect (LIME-S17), counted from the lime where its day is known.</summary>
+    [Theory]
+    [InlineData("2026-10-10", "2027-04-11 to 2027-05-11")]
+    [InlineData(null, "6 to 7 months after liming")]
+    public void The_test_after_the_full_effect_is_counted_from_the_lime(string? limed, string when)
+    {
+        var plan = Plan("frost-seeding") with { PlantingDate = null, LimeDate = limed is null ? null : DateOnly.Parse(limed, null) };
+        Assert.Equal(when, Find(plan, "late-test").When);
+    }
+
+    /// <summary>Where nothing is sown there is no day of sowing to count from.</summary>
+    [Fact]
+    public void Where_nothing_is_sown_the_days_hang_on_the_planting_day()
+    {
+        var work = (SolvedPlan.Of("p03-clay-smp59-oh").Plan with { PlantingDate = null }).Solve().SeasonWork;
+        Assert.Equal("in the first 2 weeks after the planting day", work.Single(w => w.Task.Id == "cover-limed").Task.When);
+    }
+
     [Fact]
     public void Without_a_day_the_work_stands_in_its_order()
     {

@@ -110,6 +110,53 @@ public class TimingCommandTests
         }
     }
 
+    private static string Told(string answers, params string[] more)
+    {
+        string plan = InTheUsualPlace(FallBlend);
+        try
+        {
+            return string.Join(' ', Typed(answers, ["when", plan, "--width", "100", .. more]).Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        }
+        finally
+        {
+            File.Delete(plan);
+        }
+    }
+
+    [Fact]
+    public void In_December_the_answer_tells_when_the_season_begins_again()
+    {
+        string sheet = Told(string.Concat(Enumerable.Repeat("60 0.4 44 28\n", 7)), "--from", "2026-12-10");
+        Assert.Contains("Wait: not on 2026-12-10.", sheet, StringComparison.Ordinal);
+        Assert.Contains("It is not the season. Printed dates begin again: ", sheet, StringComparison.Ordinal);
+        Assert.Contains("Austrian winter pea on 2027-09-01", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("no printed dates and no frost are known", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_chance_whose_ends_are_alike_and_a_kind_that_is_left_out_are_named_once()
+    {
+        Assert.Contains("At least 0.5 in of rain within 7 days is only 0 % likely.", Told(string.Concat(Enumerable.Repeat("0 0 80 60\n", 7))), StringComparison.Ordinal);
+        Assert.Contains("with care, without Ladino clover: the soil is too sour for it today.", Told(SevenDays), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Days_to_a_frost_that_nobody_knows_take_no_room()
+    {
+        string sheet = Told(SevenDays);
+        Assert.DoesNotContain("days to frost", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain(" verdic ", sheet, StringComparison.Ordinal);
+    }
+
+    /// <summary>The rain of the document begins on the 28th: the answer does not say first that no day is better.</summary>
+    [Fact]
+    public void The_day_just_ahead_of_the_rain_is_called_the_best()
+    {
+        var (_, sheet, _) = ConsoleTests.Run("when", ConsoleTests.Data(FallBlend), "--forecast", Weather("grid.json"), "--width", "200");
+        Assert.Contains("Best just ahead of the rain, on 2024-02-27, the last day on which the ground can still be worked dry", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("No day that this forecast tells is better", sheet, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--zone", "Nowhere/Town", "knows no time zone")]
     [InlineData("--from", "next week", "expected a date")]
@@ -181,6 +228,75 @@ public class TimingCommandTests
         finally
         {
             Array.ForEach(files, File.Delete);
+        }
+    }
+
+    private static string Without(string name, params string[] fields)
+    {
+        string whole = File.ReadAllText(ConsoleTests.Data(name));
+        foreach (string field in fields)
+        {
+            whole = System.Text.RegularExpressions.Regex.Replace(whole, $"\\s*\"{field}\": \"[^\"]*\",?(?=\\s*\")", "");
+        }
+
+        string file = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.json");
+        File.WriteAllText(file, whole);
+        return file;
+    }
+
+    /// <summary>Lime has its own date: it stands in the file, and one line says what does not.</summary>
+    [Fact]
+    public void Without_a_planting_date_the_calendar_file_holds_what_has_a_day_and_one_line_says_what_has_none()
+    {
+        string plan = Without(FallBlend, "plantingDate"), file = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.ics");
+        try
+        {
+            var (exit, _, error) = ConsoleTests.Run("calendar", plan, "--ics", file);
+            Assert.Equal(0, exit);
+            string line = Assert.Single(error.TrimEnd('\n').Split('\n'));
+            Assert.StartsWith("not in the calendar file, for they have no day yet: ", line, StringComparison.Ordinal);
+            Assert.Contains("; Till the last time (in the last week before sowing); ", line, StringComparison.Ordinal);
+            Assert.EndsWith(" - put the planting date into the plan", line, StringComparison.Ordinal);
+            var events = Ical.Net.Calendar.Load(File.ReadAllText(file))!.Events;
+            Assert.Contains(events, e => e.Summary!.StartsWith("Spread the lime", StringComparison.Ordinal));
+            Assert.DoesNotContain(events, e => e.Summary!.StartsWith("Sow ", StringComparison.Ordinal));
+        }
+        finally
+        {
+            File.Delete(plan);
+            File.Delete(file);
+        }
+    }
+
+    /// <summary>What is counted from the day on which it is really sown has none before it.</summary>
+    [Fact]
+    public void With_a_planting_date_too_the_line_says_what_waits_for_the_day_of_sowing()
+    {
+        string file = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.ics");
+        try
+        {
+            string error = ConsoleTests.Run("calendar", ConsoleTests.Data(FallBlend), "--ics", file).Error;
+            Assert.Equal("not in the calendar file, for they have no day yet: Count the rain since sowing (2 weeks after sowing); Count the seedlings in several places (3 to 4 weeks after sowing)\n", error);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Fact]
+    public void A_season_without_any_day_writes_no_calendar_file_and_says_what_to_do()
+    {
+        string plan = Without(FallBlend, "plantingDate", "limeDate", "sampled"), file = Path.Combine(Path.GetTempPath(), $"{Guid.NewGuid():N}.ics");
+        try
+        {
+            var (exit, _, error) = ConsoleTests.Run("calendar", plan, "--ics", file);
+            Assert.Equal((2, "no task of this season has a day yet, so no calendar was written: put the planting date into the plan\n"), (exit, error));
+            Assert.False(File.Exists(file));
+        }
+        finally
+        {
+            File.Delete(plan);
         }
     }
 

@@ -22,7 +22,7 @@ public class WeatherWorkedExamples
         WorkedExamples.AssertMatches(row, Answer(row.Text("topic"), x));
     }
 
-    private static double Answer(string topic, double[] x) =>
+    internal static double Answer(string topic, double[] x) =>
         topic.StartsWith("bangkok-", StringComparison.Ordinal) ? Bangkok(topic["bangkok-".Length..], x)
         : topic.StartsWith("grid-", StringComparison.Ordinal) ? Grid(topic["grid-".Length..], x)
         : topic.StartsWith("ny-", StringComparison.Ordinal) ? NewYork(topic["ny-".Length..], x)
@@ -43,12 +43,12 @@ public class WeatherWorkedExamples
         "declination" => Sun(x).Declination,
         "sunset" => Sun(x).SunsetAngle,
         "ra" => Sun(x).Extraterrestrial,
-        "ra-water" => .408 * Sun(x).Extraterrestrial,
+        "ra-water" => WeatherConstants.All["depth-of-radiation"] * Sun(x).Extraterrestrial,
         "day-length" => Sun(x).DayLengthHours,
         "solar-sunshine" => BySunshine(x),
-        "solar-sunshine-water" => .408 * BySunshine(x),
+        "solar-sunshine-water" => WeatherConstants.All["depth-of-radiation"] * BySunshine(x),
         "solar-range" => SunMath.SolarFromRange(x[4], x[2], x[3], Sun(x).Extraterrestrial),
-        "solar-range-water" => .408 * SunMath.SolarFromRange(x[4], x[2], x[3], Sun(x).Extraterrestrial),
+        "solar-range-water" => WeatherConstants.All["depth-of-radiation"] * SunMath.SolarFromRange(x[4], x[2], x[3], Sun(x).Extraterrestrial),
         "net" => AirMath.NetShortwave(.23, x[0]) - x[1],
         "soil-heat" => AirMath.HeatIntoSoilOfMonth(x[0], x[1], x[2]),
         "wind" => AirMath.WindAtTwoMeters(x[0], x[1]),
@@ -167,7 +167,7 @@ public class WeatherWorkedExamples
         "degree-simple" => DegreeDayMath.Simple(x[0], x[1], x[2]),
         "degree-clipped" => DegreeDayMath.Clipped(x[0], x[1], x[2], x[3]),
         "degree-sine" => DegreeDayMath.SingleSine(x[0], x[1], x[2], x[3]),
-        "one-event" => RainMath.AtLeast(x[3] == 1 ? RainShape.Patchy : RainShape.General, x[0], x[2], x[1]),
+        "one-event-patchy" or "one-event-general" => RainMath.AtLeast(x[3] == 1 ? RainShape.Patchy : RainShape.General, x[0], x[2], x[1]),
         "exceeded" => RainMath.ExceededWith(RainMath.MeanIfItRains(x[1], x[0]), x[0], x[2]),
         "intensity" => (double)RainOutlook.Classed(x[0]),
         "bed-end" => Bed(x).EndMillimeters,

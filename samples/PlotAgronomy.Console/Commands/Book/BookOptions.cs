@@ -62,15 +62,4 @@ internal sealed class BookOptions
     }
 
     internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    internal static bool TryReadDay(string? text, string option, Action<string> say, out DateOnly day)
-    {
-        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out day))
-        {
-            return true;
-        }
-
-        say($"{option}: expected a date, year first, as in 2026-12-31, found '{text}'");
-        return false;
-    }
 }

@@ -51,7 +51,7 @@ internal static class HistoryCommand
         }
 
         var day = book.Current[^1].On;
-        if (on is not null && !BookOptions.TryReadDay(on, "--on", say, out day))
+        if (on is not null && !DateOption.TryRead(on, "--on", say, out day))
         {
             return null;
         }

@@ -72,6 +72,10 @@ public sealed class KindDates
     /// <summary>The printed windows that allow the day.</summary>
     internal IEnumerable<PlantingWindow> Allowing => Windows.Where(w => w.Allows(SowOn));
 
+    /// <summary>The next day on which printed dates begin; null where none do.</summary>
+    internal DateOnly? OpensAgain =>
+        Windows.SelectMany(w => new[] { w.FirstDay(SowOn.Year), w.FirstDay(SowOn.Year + 1) }).Where(day => day > SowOn).Min();
+
     /// <summary>Works the dates of a kind out.</summary>
     /// <param name="kind">Kind.</param>
     /// <param name="sowOn">Day of sowing.</param>

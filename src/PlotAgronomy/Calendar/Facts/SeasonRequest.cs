@@ -95,6 +95,12 @@ public sealed class SeasonRequest
 
     internal bool IsSowing => !IsStanding && !Passes.IsEmpty;
 
+    /// <summary>Whether it is sown in fall, else in spring; null while neither a day nor frozen ground tells.</summary>
+    internal bool? IsFallSowing =>
+        SowOn is { } on ? on.DayOfYear >= CalendarConstants.Days("fall-from")
+        : Ground == GroundWork.FrostSeeded ? false
+        : null;
+
     /// <summary>The days of sowing; null while the day is not set.</summary>
     internal DayWindow? SowingDays =>
         SowOn is { } on ? new(SowFrom is { } from && from < on ? from : on, SowTo is { } to && to > on ? to : on) : null;

@@ -29,10 +29,10 @@ internal static class SeasonConditions
             (SeasonCondition.NoNextSample, request.NextSampleOn is null && request.Chosen.NextSample is null),
         ];
 
-    /// <summary>Without a day nobody knows whether a sowing is one of spring or of fall.</summary>
+    /// <summary>Without a day nobody knows whether a sowing is one of spring or of fall: then it may be either.</summary>
     private static IEnumerable<(SeasonCondition, bool)> OfKinds(SeasonRequest request)
     {
-        bool? isFall = request.SowOn is { } on ? on.DayOfYear >= CalendarConstants.Days("fall-from") : null;
+        bool? isFall = request.IsFallSowing;
         var kinds = request.Kinds;
         bool hasLegume = kinds.Any(k => k.IsLegume);
         bool isLasting = kinds.Any(k => k.IsLegume && k.LifeCycle != LifeCycle.Annual);
@@ -47,8 +47,8 @@ internal static class SeasonConditions
             (SeasonCondition.Thin, request.Chosen.IsThin),
             (SeasonCondition.NotThin, !request.Chosen.IsThin),
             (SeasonCondition.WinterGrain, kinds.Any(k => k.Group == FunctionalGroup.Cereal && !k.StopsAtFrost)),
-            (SeasonCondition.SpringSown, isFall == false),
-            (SeasonCondition.FallSown, isFall == true),
+            (SeasonCondition.SpringSown, isFall != true),
+            (SeasonCondition.FallSown, isFall != false),
             (SeasonCondition.CoveredSeed, request.Passes.Any(p => p.IsCovered)),
             (SeasonCondition.PressedSeed, request.Passes.Any(p => !p.IsCovered)),
         ];

@@ -44,8 +44,15 @@ internal sealed class SeasonDrafts(SeasonRequest request, SmotherDates? smother)
     private TaskDraft Alone(TaskRow row, params (string Place, string Value)[] more) =>
         new(row, null, dates.Of(row.Anchor, row.LowDays, row.HighDays), [.. more, .. places.All], row.Origin)
         {
-            Words = dates.Words(row.Anchor, row.LowDays, row.HighDays),
+            Words = OnlyIf(row) + dates.Words(row.Anchor, row.LowDays, row.HighDays),
         };
+
+    /// <summary>While nobody knows in which season it is sown, the task says for which it is one.</summary>
+    private string OnlyIf(TaskRow row) =>
+        request.IsFallSowing is not null ? ""
+        : row.Applies.Contains(SeasonCondition.SpringSown) ? "if sown in spring, "
+        : row.Applies.Contains(SeasonCondition.FallSown) ? "if sown in fall, "
+        : "";
 
     private IEnumerable<TaskDraft> Dressings(TaskRow row) =>
         request.Chosen.FirstDressings.Select(number =>

@@ -3,6 +3,8 @@ namespace PlotAgronomy.Calendar;
 /// <summary>Turns the anchor of a task into its days.</summary>
 internal sealed class TaskDates(SeasonRequest request, SmotherDates? smother)
 {
+    private static int FullEffect => CalendarConstants.Days("lime-full");
+
     private DayWindow? SowOn => Day(request.SowOn);
 
     /// <summary>The days; null where the date they hang on is not known.</summary>
@@ -28,10 +30,13 @@ internal sealed class TaskDates(SeasonRequest request, SmotherDates? smother)
             TaskAnchor.Frost => Day(request.KillingFrost)?.Moved(low, high),
             TaskAnchor.NextSample => Day(request.NextSampleOn)?.Moved(low, high) ?? request.Chosen.NextSample,
             TaskAnchor.Retest => Day(request.Chosen.TestOn) ?? SowOn?.Moved(low, high),
-            TaskAnchor.LateTest => Day(request.Chosen.LateTestOn)?.Moved(low, high),
+            TaskAnchor.LateTest => Day(request.Chosen.LateTestOn ?? request.LimeOn?.AddDays(FullEffect))?.Moved(low, high),
             TaskAnchor.StandLime => Day(request.LimeOn) ?? Coming(low, high),
             _ => null,
         };
+
+    /// <summary>Where nothing is sown there is still the day that was meant for it.</summary>
+    private string Sowing => request.IsSowing ? "sowing" : "the planting day";
 
     /// <summary>What the days hang on, in words.</summary>
     internal string Words(TaskAnchor anchor, int low, int high) =>
@@ -40,7 +45,7 @@ internal sealed class TaskDates(SeasonRequest request, SmotherDates? smother)
             TaskAnchor.Sowing or TaskAnchor.Sample or TaskAnchor.Sown or TaskAnchor.Lime or TaskAnchor.Retest => DaysInWords.From(
                 low,
                 high,
-                "sowing"
+                Sowing
             ),
             TaskAnchor.SowingDay => DaysInWords.From(0, 0, "sowing"),
             TaskAnchor.Label => request.Weeds?.LabelDays is { } days
@@ -51,6 +56,7 @@ internal sealed class TaskDates(SeasonRequest request, SmotherDates? smother)
             TaskAnchor.ThisYear or TaskAnchor.AfterSowing or TaskAnchor.StandLime => DaysInWords.OfYear(low, high),
             TaskAnchor.NextYear => $"{DaysInWords.OfYear(low, high)} of the next year",
             TaskAnchor.Frost => DaysInWords.From(low, high, "the first killing frost"),
+            TaskAnchor.LateTest => DaysInWords.From(FullEffect + low, FullEffect + high, "liming"),
             _ => "",
         };
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using PlotAgronomy.Records;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;
@@ -32,15 +33,7 @@ internal sealed partial class TypedText
             return new(text.Trim(), null);
         }
 
-        return
-            days.Count == 1
-            && DateOnly.TryParseExact(
-                days[0].Groups["day"].Value,
-                "yyyy-MM-dd",
-                CultureInfo.InvariantCulture,
-                DateTimeStyles.None,
-                out var on
-            )
+        return days.Count == 1 && IsoDay.TryRead(days[0].Groups["day"].Value, out var on)
             ? new(Day().Replace(text, " ").Trim().Trim(',', ';').Trim(), on)
             : throw new FormatException("one day is wanted, year first, as in 2026-09-20");
     }

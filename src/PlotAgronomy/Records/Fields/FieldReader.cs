@@ -66,7 +66,7 @@ internal sealed class FieldReader(
 
     internal DateOnly? DateOrNull(string name) =>
         TextOrNull(name) is not { } text ? null
-        : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date
+        : IsoDay.TryRead(text, out var date) ? date
         : throw Problem(name, $"expected a date such as 2026-05-31, found '{text}'");
 
     internal ImmutableArray<string> List(string name) => TextOrNull(name) is { } text ? [.. text.Split(FieldText.ListMark)] : [];

@@ -38,7 +38,7 @@ internal static class DecisionSheet
         {
             sheet.Say($"Better on {SheetText.Date(better.Date)}: {TimingWords.Verdict(better.Verdict)}{Without(better)}.");
         }
-        else if (decision.Now != PlantingVerdict.Sow)
+        else if (decision.Now != PlantingVerdict.Sow && (decision.JustAheadOfRain is null || decision.JustAheadOfRain == first))
         {
             sheet.Say("No day that this forecast tells is better.");
         }
@@ -48,9 +48,9 @@ internal static class DecisionSheet
             string worked = decision.Request.WorksTheGround ? ", the last day on which the ground can still be worked dry" : "";
             sheet.Say(
                 ahead == first
-                    ? $"Just ahead of the rain: today, {SheetText.Date(ahead.Date)}{worked}."
-                    : $"Just ahead of the rain: {SheetText.Date(ahead.Date)}{worked}. Until then enough rain is as likely, and "
-                        + "seed that goes on sooner lies dry for longer."
+                    ? $"Just ahead of the rain: that day, {SheetText.Date(ahead.Date)}{worked}."
+                    : $"Best just ahead of the rain, on {SheetText.Date(ahead.Date)}{worked}: enough rain is as likely until "
+                        + "then, and seed that goes on sooner lies dry for longer."
             );
         }
 
@@ -72,11 +72,17 @@ internal static class DecisionSheet
         day.Verdict switch
         {
             PlantingVerdict.Sow => $"Sow on {SheetText.Date(day.Date)}: nothing speaks against it.",
-            PlantingVerdict.SowWithCare => $"Sow on {SheetText.Date(day.Date)} with care{Without(day)}: {FirstReason(day)}",
+            PlantingVerdict.SowWithCare => $"Sow on {SheetText.Date(day.Date)} with care{Without(day)}: {WhyWithCare(day)}",
             _ => $"Wait: not on {SheetText.Date(day.Date)}. {FirstReason(day)}",
         };
 
     private static string FirstReason(DecisionDay day) => day.Reasons[0].Text;
+
+    /// <summary>The one kind that is left out was named a word before.</summary>
+    private static string WhyWithCare(DecisionDay day) =>
+        day.Without.Length == 1 && day.Reasons[0].Subject == SheetText.Name(day.Without[0])
+            ? TimingWords.Bare(day.Reasons[0])
+            : FirstReason(day);
 
     private static string Without(DecisionDay day) => day.Without.IsEmpty ? "" : $", without {TimingWords.Names(day.Without)}";
 
@@ -84,8 +90,9 @@ internal static class DecisionSheet
     {
         if (decision.TimeLeft.IsEmpty)
         {
-            return decision.Dates.DropOut.IsEmpty
-                ? "Until when waiting leaves time is not known: no printed dates and no frost are known for this plan."
+            return !decision.Dates.OutOfSeason.IsEmpty ? OutOfSeason(decision.Dates)
+                : decision.Dates.DropOut.IsEmpty
+                    ? "Until when waiting leaves time is not known: no printed dates and no frost are known for this plan."
                 : "Waiting leaves no time this season: the last sensible days are past.";
         }
 
@@ -93,20 +100,35 @@ internal static class DecisionSheet
         return $"Waiting leaves time: {string.Join(", ", last)}.";
     }
 
+    private static string OutOfSeason(SowingDates dates)
+    {
+        var again = dates
+            .OutOfSeason.Where(k => k.OpensAgain is not null)
+            .OrderBy(k => k.OpensAgain)
+            .Select(k => $"{SheetText.Name(k.Kind)} on {SheetText.Date(k.OpensAgain!.Value)}")
+            .ToList();
+        return again.Count == 0
+            ? "It is not the season of these kinds."
+            : $"It is not the season. Printed dates begin again: {string.Join(", ", again)}.";
+    }
+
     private static SheetSection Days(PlantingDecision decision)
     {
+        bool isFrostKnown = decision.Days.Any(d => d.DaysToFrost is not null);
+        string always = Without(decision.Days[0]);
+        bool isAlways = decision.Days.All(d => Without(d) == always);
         var sheet = new SectionWriter("days", $"The days, {decision.Days[0].Date.Year} [rain of the week that begins on each]");
         sheet.Table(
             [
                 "day",
                 "rain that day",
                 "rain in the week",
-                "1/4 in or more",
-                "1/2 in or more",
+                "1/4 in or more, %",
+                "1/2 in or more, %",
                 "hours until rain",
-                "moist days",
-                "high/low, F",
-                "days to frost",
+                "moist days on end",
+                "high, low F",
+                .. isFrostKnown ? ImmutableArray.Create("days to frost") : [],
                 "verdict",
             ],
             decision.Days.Select(d => new SheetRow
@@ -116,16 +138,21 @@ internal static class DecisionSheet
                     TimingWords.Day(d.Date),
                     d.Weather.Rain is { } rain ? Amounts.Print(rain, "in", 2) : "-",
                     Amounts.Print(d.Rain.Amount, "in", 2),
-                    TimingWords.Chance(d.Little),
-                    TimingWords.Chance(d.Enough),
+                    TimingWords.Percent(d.Little),
+                    TimingWords.Percent(d.Enough),
                     TimingWords.Count(d.DryHours, "none told"),
                     TimingWords.Range(d.Kinds.Min(k => k.FewestMoistDays), d.Kinds.Max(k => k.MostMoistDays)),
                     Degrees(d.Weather),
-                    TimingWords.Count(d.DaysToFrost, "not known"),
-                    $"{TimingWords.Verdict(d.Verdict)}{Less(d)}",
+                    .. isFrostKnown ? ImmutableArray.Create(TimingWords.Count(d.DaysToFrost, "not known")) : [],
+                    isAlways ? TimingWords.Verdict(d.Verdict) : $"{TimingWords.Verdict(d.Verdict)}{Less(d)}",
                 ],
             })
         );
+        if (isAlways && always.Length > 0)
+        {
+            sheet.Say($"On each of these days without {TimingWords.Names(decision.Days[0].Without)}.");
+        }
+
         sheet.Say("Chances are told from the lowest to the highest that the periods of the forecast allow: take both ends.");
         return sheet.Close();
     }
@@ -142,7 +169,7 @@ internal static class DecisionSheet
     {
         double high = day.High is { } warm ? warm.DegreesFahrenheit : 0;
         double low = day.Low is { } cold ? cold.DegreesFahrenheit : 0;
-        return $"{Amounts.Print(high, 0)}/{Amounts.Print(low, 0)}";
+        return $"{Amounts.Print(high, 0)}, {Amounts.Print(low, 0)}";
     }
 
     private static SheetSection Costs(PlantingDecision decision)

@@ -9,7 +9,7 @@ internal static class KindsSection
     {
         var sheet = new SectionWriter(id, $"If sown on {SheetText.Date(day.Date)}");
         sheet.Table(
-            ["kind", "verdict", "up on", "moist days", "moist days until up", "last sensible day", "first forage"],
+            ["kind", "verdict", "up on", "moist days on end", "moist days until up", "last sensible day", "first forage"],
             day.Kinds.Select(k => new SheetRow
             {
                 Cells =

@@ -16,12 +16,10 @@ internal static class TimingWords
             _ => "wait",
         };
 
-    internal static string Chance(RainChance chance)
-    {
-        string low = Amounts.Print(chance.Low, 0);
-        string high = Amounts.Print(chance.High, 0);
-        return low == high ? low : $"{low.Replace(" %", "", StringComparison.Ordinal)} to {high}";
-    }
+    internal static string Chance(RainChance chance) => $"{chance}";
+
+    /// <summary>The chance where the heading says percent.</summary>
+    internal static string Percent(RainChance chance) => Chance(chance).Replace(" %", "", StringComparison.Ordinal);
 
     internal static string DateOr(DateOnly? date, string unknown) => date is { } known ? SheetText.Date(known) : unknown;
 
@@ -65,7 +63,7 @@ internal static class TimingWords
             .GroupBy(f => (f.Code, f.Severity, Text: Bare(f)))
             .Select(g => (Finding.SeverityWords[g.Key.Severity], $"{Subjects([.. g])}{g.Key.Text} [{g.Key.Code}]"));
 
-    private static string Bare(Finding finding) =>
+    internal static string Bare(Finding finding) =>
         finding.Subject is { } about && finding.Text.StartsWith($"{about}: ", StringComparison.Ordinal)
             ? finding.Text[(about.Length + 2)..]
             : finding.Text;

@@ -64,8 +64,7 @@ internal sealed class PlantingReasons(
             code,
             ("amount", Amounts.Print(EnoughRain, "in", 2)),
             ("days", DateText.Of(WindowDays)),
-            ("low", Amounts.Print(enough.Low, 0)),
-            ("high", Amounts.Print(enough.High, 0))
+            ("chance", $"{enough}")
         );
     }
 

@@ -28,7 +28,12 @@ public sealed class RainChance
 
     private static Fraction Max(Fraction one, Fraction other) => one > other ? one : other;
 
-    /// <summary>What it is, in a few words.</summary>
-    /// <returns>The text.</returns>
-    public override string ToString() => $"{Low} to {High}";
+    /// <summary>What it is, in whole percent: both ends, or one number where they are alike.</summary>
+    /// <returns>Text such as <c>54 to 73 %</c>.</returns>
+    public override string ToString()
+    {
+        string low = Amounts.Print(Low, 0);
+        string high = Amounts.Print(High, 0);
+        return low == high ? low : $"{low.Replace(" %", "", StringComparison.Ordinal)} to {high}";
+    }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
+using UnitsNet;
 
 namespace PlotAgronomy.Weather;
 
@@ -14,8 +15,8 @@ internal static class RainRemarks
             remarks.Add(
                 FindingCatalog.Create(
                     WeatherCodes.WashOff,
-                    ("rate", $"{Amounts.Print(heaviestRate, 1)} mm/h"),
-                    ("tested", $"{Amounts.Print(WeatherConstants.All["wash-off-rate"], 0)} mm/h"),
+                    ("rate", PerHour(heaviestRate)),
+                    ("tested", PerHour(WeatherConstants.All["wash-off-rate"])),
                     ("light", $"{Amounts.Print(WeatherConstants.All["wash-off-below"], 0)} mg")
                 )
             );
@@ -23,4 +24,7 @@ internal static class RainRemarks
 
         return Finding.InOrder(remarks);
     }
+
+    /// <summary>As inches in an hour, of millimeters in one.</summary>
+    private static string PerHour(double millimeters) => $"{Amounts.Print(Length.FromMillimeters(millimeters), "in", 2)} an hour";
 }
