@@ -27,6 +27,7 @@ internal static class RecordCodes
     internal const string MoreThanSown = "record-more-than-sown";
     internal const string NegativeUse = "record-negative-use";
     internal const string NotCovered = "record-not-covered";
+    internal const string OldClover = "record-old-clover";
     internal const string OwnEmergence = "record-own-emergence";
     internal const string PhAbovePromise = "record-ph-above-promise";
     internal const string PhBelowPromise = "record-ph-below-promise";

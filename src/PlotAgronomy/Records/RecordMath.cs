@@ -55,5 +55,9 @@ internal static class RecordMath
     internal static double Shrunk(double meanOfAll, double weight, double ownMean) =>
         meanOfAll + (weight * (ownMean - meanOfAll));
 
+    /// <summary>Observations at which the interval of a mean leaves out another mean; without end where both are one.</summary>
+    internal static double ObservationsToTell(double z, double ownMean, double other, double within) =>
+        Math.Pow(z / (ownMean - other), 2) * within;
+
     internal static double RateFactor(double usual, double own, double most) => Math.Min(usual / own, most);
 }

@@ -59,6 +59,7 @@ internal static class RecordsFormulaChecks
         [
             new("record-shrink-weight", d => RecordMath.ShrinkWeight(d["between"], d["within"], d["count"]), ("between", 0.001, 0.1), ("within", 0.01, 0.1), ("count", 1, 20)),
             new("record-shrunk", d => RecordMath.Shrunk(d["mean of all"], d["weight"], d["own mean"]), ("mean of all", 0, 1), ("weight", 0, 1), ("own mean", 0, 1)),
+            new("record-more-to-tell", d => RecordMath.ObservationsToTell(d["z"], d["own mean"], d["mean of all"], d["within"]), ("z", 1.96, 1.96), ("own mean", 0.5, 1), ("mean of all", 0, 0.45), ("within", 0.01, 0.1)),
             new("record-rate-factor", d => RecordMath.RateFactor(d["usual"], d["own"], d["most"]), ("usual", 0.5, 0.7), ("own", 0.1, 1), ("most", 1.5, 1.5)),
         ];
 

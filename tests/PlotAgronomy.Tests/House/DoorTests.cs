@@ -75,7 +75,7 @@ public partial class DoorTests
     {
         var reached = new ReachedCode(HouseAssembly.Library);
         Type[] doors = [typeof(PlotRecord), typeof(PlotHistory), typeof(PlanReview), typeof(PropertyPlan), typeof(PlansSideBySide)];
-        reached.From([.. doors.SelectMany(d => d.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)), .. GettersOf([.. doors])]);
+        reached.From([typeof(PropertyPlan).GetMethod(nameof(PropertyPlan.Within))!, .. doors.SelectMany(d => d.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)), .. GettersOf([.. doors])]);
         return reached;
     });
 

@@ -48,7 +48,43 @@ public class KindRankingTests
         Assert.InRange(clover.Shrunk, ranking.MeanOfAll!.Value, clover.Mean);
         Assert.Equal("record-ranking-few", ranking.Findings.Single(f => f.Subject == clover.Name).Code);
         Assert.DoesNotContain(ranking.Findings, f => f.Subject == oats.Name);
-        Assert.Equal(2 * ranking.Kinds.Length, ranking.ShowWork().Length);
+        Assert.Equal(2 * ranking.Kinds.Length + ranking.Kinds.Count(k => k.MoreToTell is not null), ranking.ShowWork().Length);
+    }
+
+    /// <summary>Hand algebra: 1.96 x 0.15 / 0.2 squared is 2.16, so three observations part a mean 0.2 from that of all; one is
+    /// there, two more would tell. At 0.05 it is 34.6, thirty-four more; at 0.01 it is 864, more than anyone waits for.</summary>
+    [Theory]
+    [InlineData(0.7, 0.5, 2.1609)]
+    [InlineData(0.45, 0.5, 34.5744)]
+    [InlineData(0.51, 0.5, 864.36)]
+    public void The_size_of_a_sample_that_tells_grows_with_the_square_of_how_near_the_means_are(double own, double all, double expected) =>
+        Assert.Equal(expected, RecordMath.ObservationsToTell(1.96, own, all, 0.15 * 0.15), 1e-9 * expected + 1e-9);
+
+    /// <summary>Two kinds seen once: the spread within is the usual one. Means 0.6 apart stand 0.3 from the mean of all (0.96, but
+    /// fewer than three say little: two more), 0.2 apart 0.1 (8.6, eight more), 0.02 apart 0.01 (over fifty).</summary>
+    [Theory]
+    [InlineData(40, 10, 2, "2")]
+    [InlineData(30, 20, 8, "8")]
+    [InlineData(26, 25, null, "over 50")]
+    public void How_many_more_would_tell_stands_beside_each_kind(int one, int two, int? more, string cell)
+    {
+        var ranking = KindRanking.Of(Stands(("winter oats", 2021, "n", one), ("crimson clover", 2022, "n", two)), RankedMeasure.Emergence);
+        Assert.All(ranking.Kinds, k => Assert.Equal((more, cell), (k.MoreToTell, k.More)));
+        Assert.Null(Assert.Single(KindRanking.Of(Stands(("winter oats", 2021, "n", one)), RankedMeasure.Emergence).Kinds).MoreToTell);
+    }
+
+    [Fact]
+    public void A_kind_that_was_seen_often_and_stands_apart_needs_no_more()
+    {
+        var ranking = KindRanking.Of(Stands(("winter oats", 2021, "n", 45), ("winter oats", 2022, "n", 45), ("winter oats", 2023, "n", 45), ("crimson clover", 2022, "n", 5), ("crimson clover", 2023, "n", 5), ("crimson clover", 2024, "n", 5)), RankedMeasure.Emergence);
+        Assert.All(ranking.Kinds, k => Assert.Equal((0, "none"), (k.MoreToTell!.Value, k.More)));
+    }
+
+    [Fact]
+    public void What_was_seen_after_a_day_is_not_in_the_ranking_of_that_day()
+    {
+        var book = Stands(("winter oats", 2021, "n", 40), ("crimson clover", 2022, "n", 10));
+        Assert.Equal("oats-winter", Assert.Single(KindRanking.UpTo(book, RankedMeasure.Emergence, Books.Day(2021, 12, 31)).Kinds).Kind!.Id);
     }
 
     [Fact]

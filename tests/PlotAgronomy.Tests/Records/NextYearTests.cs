@@ -63,6 +63,35 @@ public class NextYearTests
         Assert.NotEqual("", told.Values.Single(v => v.Name == "kinds").Text);
     }
 
+    private static PlotBook Clover(string kind, int sown, double? cover, string seen = "orchard grass", int? since = null)
+    {
+        var book = KindRankingTests.Stands((kind, sown, "n", 30));
+        book = since is { } year ? KindRankingTests.Stands((kind, sown, "n", 30), ("cereal rye", year, "n", 30)) : book;
+        return book.With("w", new WeedEntry { On = Books.Day(2025, 10, 1), Plot = "n", Seen = seen, Cover = cover is { } part ? Fraction.FromPercent(part) : null });
+    }
+
+    /// <summary>From 30 % of the ground and the second year on (practice); below, younger, of annual clover, of other weeds, or
+    /// with a grain sown since it is not told.</summary>
+    [Theory]
+    [InlineData("ladino", 2023, 30.0, "orchard grass", null, true)]
+    [InlineData("ladino", 2023, 29.9, "orchard grass", null, false)]
+    [InlineData("ladino", 2023, null, "orchard grass", null, false)]
+    [InlineData("ladino", 2024, 60.0, "orchard grass", null, false)]
+    [InlineData("crimson clover", 2023, 60.0, "orchard grass", null, false)]
+    [InlineData("ladino", 2023, 60.0, "pigweed", null, false)]
+    [InlineData("ladino", 2023, 60.0, "orchard grass", 2024, false)]
+    public void Old_clover_full_of_grass_gives_way_for_a_year(string kind, int sown, double? cover, string seen, int? since, bool isTold)
+    {
+        var told = NextYear.Of(Clover(kind, sown, cover, seen, since), "n", Area.FromAcres(1), Winter).Suggestions.Where(s => s.Why.Code == "record-old-clover").ToList();
+        Assert.Equal(isTold, told.Count == 1);
+        if (isTold)
+        {
+            Assert.Equal([typeof(SowingEntry), typeof(WeedEntry)], told[0].From.Select(e => e.GetType()));
+            Assert.Contains("30 %", told[0].Why.Text, StringComparison.Ordinal);
+            Assert.Contains("nitrogen", told[0].Why.Text, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void Lime_at_work_is_told_and_an_empty_book_asks()
     {

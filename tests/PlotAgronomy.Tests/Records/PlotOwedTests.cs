@@ -123,6 +123,7 @@ public class PlotOwedTests
         double blanket = plots.Sum(p => p.Acres) * 1.5 * 2000;
         PracticeCase.AssertMatches("C73", "by test", owed);
         PracticeCase.AssertMatches("C73", "bags by test", Package.RoundUp(Mass.FromPounds(owed), Mass.FromPounds(40)));
+        PracticeCase.AssertMatches("C73", "blanket", blanket);
         PracticeCase.AssertMatches("C73", "wasted", blanket - owed);
     }
 

@@ -7,19 +7,34 @@ namespace PlotAgronomy.Tests.SampleConsole;
 
 /// <summary>The folder of a plot book while its writers are killed, its disk is full, or eight of them write at once. Each writer
 /// is a process of its own.</summary>
-/// <remarks>25 kills, or as many as <c>BOOK_KILLS</c> says; their points in time are drawn by a fixed seed.</remarks>
+/// <remarks>25 kills, or as many as <c>BOOK_KILLS</c> says; their points in time are drawn by a fixed seed, or by
+/// <c>BOOK_KILLS_SEED</c>. Every 50 kills the tally is added to the file <c>BOOK_KILLS_LOG</c>, so that a long run that is broken
+/// off has told what it found. <c>.ci/kills</c> makes such a run.</remarks>
 [Trait("Category", "Slow")]
 public sealed class BookUnderKillsTests : IDisposable
 {
     private const int UsualKills = 25;
     private const int KillsABook = 25;
+    private const int KillsATally = 50;
     private const int LongestWait = 40;
 
     private readonly string folder = Directory.CreateTempSubdirectory("plot-book").FullName;
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
-    private static int Kills => int.Parse(Environment.GetEnvironmentVariable("BOOK_KILLS") ?? UsualKills.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    private static int Kills => Number("BOOK_KILLS", UsualKills);
+
+    private static int Number(string variable, int usual) =>
+        Environment.GetEnvironmentVariable(variable) is { } text ? int.Parse(text, CultureInfo.InvariantCulture) : usual;
+
+    private static async Task Tell(string tally)
+    {
+        TestContext.Current.SendDiagnosticMessage(tally);
+        if (Environment.GetEnvironmentVariable("BOOK_KILLS_LOG") is { } log)
+        {
+            await File.AppendAllTextAsync(log, tally + "\n", TestContext.Current.CancellationToken);
+        }
+    }
 
     private string Plan()
     {
@@ -81,7 +96,7 @@ public sealed class BookUnderKillsTests : IDisposable
     [Fact]
     public async Task Killed_at_random_points_nothing_older_is_lost_and_every_loss_is_told()
     {
-        var random = new Random(Kills);
+        var random = new Random(Number("BOOK_KILLS_SEED", Kills));
         string plan = Plan();
         int said = 0, held = 0, torn = 0;
         for (int kill = 0; kill < Kills; kill++)
@@ -101,10 +116,12 @@ public sealed class BookUnderKillsTests : IDisposable
             said += acknowledged.Count;
             held = kill % KillsABook == KillsABook - 1 || kill == Kills - 1 ? held + read.Entries.Length : held;
             torn += after[^1] == (byte)'\n' ? 0 : 1;
+            if ((kill + 1) % KillsATally == 0 || kill == Kills - 1)
+            {
+                await Tell($"{kill + 1} kills: {said} entries acknowledged, none lost, {torn} torn lines, all told");
+            }
         }
 
-        TestContext.Current.SendDiagnosticMessage($"{Kills} kills: {said} entries acknowledged, {held} held, {torn} torn lines, all told");
-        await File.AppendAllTextAsync(Path.Combine(Path.GetTempPath(), "book-kills.txt"), $"{Kills} kills: {said} entries acknowledged, {held} held, {torn} torn lines, all told\n", TestContext.Current.CancellationToken);
         Assert.True(held >= said);
     }
 

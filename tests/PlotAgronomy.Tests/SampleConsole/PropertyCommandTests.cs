@@ -5,7 +5,7 @@ namespace PlotAgronomy.Tests.SampleConsole;
 /// <summary><c>property</c> and <c>compare plans</c>.</summary>
 public class PropertyCommandTests
 {
-    private static PlotPlan Plan(string name, string side)
+    internal static PlotPlan Plan(string name, string side)
     {
         string json = File.ReadAllText(ConsoleTests.Data("fall-blend.json"))
             .Replace("Fern Bottom", name, StringComparison.Ordinal)
@@ -20,7 +20,7 @@ public class PropertyCommandTests
     {
         var (a, b, c) = (Plan("North", "182 ft"), Plan("Middle", "60 ft"), Plan("South", "95 ft"));
         var together = PropertyPlan.Of(a, b, c);
-        decimal apart = together.Plots.Sum(p => p.TotalCost);
+        decimal apart = together.Purchases.Sum(p => (p.Apart ?? 0) * p.Price);
         Assert.True(together.Cost < apart);
         Assert.Equal(apart - together.Cost, together.Saved);
         foreach (var bought in together.Purchases)
@@ -33,21 +33,6 @@ public class PropertyCommandTests
 
         double oats = together.Purchases.Single(p => p.Name == "Spring oats, lot OA-6").Needed.Pounds;
         Assert.Equal(together.Plots.Sum(p => p.Seed.Value.Kinds.Single(k => k.Planned.Kind.Id == "oats-spring").Weight.Pounds), oats, 1e-9);
-    }
-
-    /// <summary>Alike plots, one of them twice as dear by its lime price is left out first; the rest stays within the cap.</summary>
-    [Fact]
-    public void A_budget_leaves_out_the_plot_that_costs_most_for_what_it_feeds()
-    {
-        var dear = Plan("Dear", "100 ft");
-        dear = dear with { LimeOffers = [.. dear.LimeOffers.Select(o => o with { Price = o.Price * 20 })] };
-        var property = PropertyPlan.Of(Plan("North", "100 ft"), dear, Plan("South", "100 ft"));
-        Assert.Empty(property.Within(property.Cost).Cut);
-        var (kept, cut) = property.Within(property.Cost - 1);
-        Assert.Equal("Dear", Assert.Single(cut).Plot.Plan.Plot.Name);
-        Assert.Equal(property.Cost - kept.Cost, cut[0].Saves);
-        Assert.Equal(["North", "South"], kept.Plots.Select(p => p.Plan.Plot.Name));
-        Assert.Single(property.Within(1).Kept.Plots);
     }
 
     [Fact]
@@ -97,9 +82,12 @@ public class PropertyCommandTests
             Assert.Equal((0, ""), (exit, error));
             Assert.Contains("The second plan costs", sheet, StringComparison.Ordinal);
             Assert.Contains("feeds in", sheet, StringComparison.Ordinal);
+            Assert.Contains("held back", sheet, StringComparison.Ordinal);
+            Assert.Contains("sown now", sheet, StringComparison.Ordinal);
             (exit, sheet, error) = ConsoleTests.Run(["property", .. files, "--budget", "300"]);
             Assert.Equal((0, ""), (exit, error));
-            Assert.Contains("Left out: ", sheet, StringComparison.Ordinal);
+            Assert.Contains("Left out for the budget", sheet, StringComparison.Ordinal);
+            Assert.Contains("what it costs", sheet, StringComparison.Ordinal);
             (exit, _, error) = ConsoleTests.Run("property", files[0], files[0]);
             Assert.Equal(2, exit);
             Assert.Contains("Two plans are of the plot 'North'.", error, StringComparison.Ordinal);

@@ -1,7 +1,7 @@
 using System.CommandLine;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Records;
 using PlotAgronomy.Sheets;
-using UnitsNet;
 
 namespace PlotAgronomy.Sample.Commands;
 
@@ -56,11 +56,11 @@ internal static class HistoryCommand
             return null;
         }
 
-        string? name = plan?.Plot.Name ?? asked;
-        Area? area = plan?.Plot.Area;
         try
         {
-            PlotHistory[] told = [.. (name is null ? book.Plots : [name]).Select(plot => PlotHistory.Of(book, plot, area, day))];
+            PlotHistory[] told = plan is not null
+                ? [PlotHistory.Of(book, plan, day)]
+                : [.. (asked is null ? book.Plots : [asked]).Select(plot => PlotHistory.Of(book, plot, null, day))];
             return FieldSheet.Of(told);
         }
         catch (ArgumentException refused)

@@ -42,7 +42,11 @@ internal sealed class PlanReviewer(ConsoleStreams streams, bool takesAll)
     private bool Take(PlanChange change)
     {
         streams.Out.WriteLine();
-        streams.Out.WriteLine(change.IsMade ? $"{change}." : $"To decide. {change}");
+        streams.Out.WriteLine(
+            change.IsMade ? $"{change}."
+            : change.Reason == change.To ? $"{change}"
+            : $"To decide. {change}"
+        );
         if (change.Reason != change.To)
         {
             streams.Out.WriteLine($"  Why: {change.Reason}");

@@ -13,7 +13,7 @@ internal static class PropertyCommand
         var files = new Argument<string[]>("files") { Description = "Plan files, one a plot.", Arity = ArgumentArity.OneOrMore };
         var budget = new Option<string?>("--budget")
         {
-            Description = "Most that may be spent; plots are left out until it is enough.",
+            Description = "Most that may be spent; what harms least is left out until it is enough.",
         };
         var options = new SheetOptions();
         var command = new Command("property", "Shop for several plots together: whole bags shared.") { files };
@@ -43,17 +43,12 @@ internal static class PropertyCommand
             throw new ArgumentException($"--budget: expected an amount of money such as 250, found '{budget}'");
         }
 
-        var (kept, cut) = property.Within(most);
-        foreach (var (plot, saves) in cut)
-        {
-            streams.Out.WriteLine(
-                $"Left out: {plot.Plan.Plot}. It costs most for what it feeds; that saves {property.Currency.Print(saves)}."
-            );
-        }
-
+        var (kept, _) = property.Within(most);
         if (kept.Cost > most)
         {
-            streams.Out.WriteLine($"Even the last plot costs {property.Currency.Print(kept.Cost)}, more than the budget.");
+            streams.Out.WriteLine(
+                $"Even the least that is left costs {property.Currency.Print(kept.Cost)}, more than the budget."
+            );
         }
 
         return FieldSheet.Of(kept);

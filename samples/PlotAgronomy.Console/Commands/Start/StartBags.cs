@@ -75,6 +75,12 @@ internal static partial class StartBags
         };
         foreach (string part in rest)
         {
+            if (EqualToATon().Match(part) is { Success: true } printed)
+            {
+                lime["poundsEqualToOneTon"] = StartWords.Number(printed.Groups["pounds"].Value);
+                continue;
+            }
+
             if (Strength().Match(part) is not { Success: true } cce)
             {
                 throw new BadAnswerException($"'{part}' is not understood: name, CCE 90, 40 lb, $6");
@@ -262,6 +268,13 @@ internal static partial class StartBags
         RegexOptions.IgnoreCase
     )]
     private static partial Regex Strength();
+
+    /// <summary>What a label in North Carolina prints, such as <c>2080 lb equal a ton</c>.</summary>
+    [GeneratedRegex(
+        @"^(?<pounds>[0-9][0-9,]*)\s*(?:lbs?|pounds)\s*(?:=|equals?)\s*(?:to\s+)?(?:1|one|a)?\s*ton$",
+        RegexOptions.IgnoreCase
+    )]
+    private static partial Regex EqualToATon();
 
     [GeneratedRegex(@"[0-9]+(?:\.[0-9]+)?-[0-9]+(?:\.[0-9]+)?-[0-9]+(?:\.[0-9]+)?")]
     private static partial Regex Analysis();

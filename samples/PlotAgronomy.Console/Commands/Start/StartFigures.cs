@@ -24,6 +24,15 @@ internal static partial class StartFigures
         ["depth"] = ("depth", "in"),
     };
 
+    /// <summary>Charges, with the unit they are usually printed in.</summary>
+    private static readonly Dictionary<string, (string Name, string Unit)> Charges = new(StringComparer.Ordinal)
+    {
+        ["cec"] = ("cec", "meq/100 g"),
+        ["ac"] = ("exchangeableAcidity", "meq/100 cm3"),
+        ["acidity"] = ("exchangeableAcidity", "meq/100 cm3"),
+        ["exchangeable acidity"] = ("exchangeableAcidity", "meq/100 cm3"),
+    };
+
     private static readonly string[] BufferSigns = ["buffer ph", "buffer", "ph buffer", "bph", "buffer index"];
 
     private static readonly Dictionary<string, string> Signs = new(StringComparer.OrdinalIgnoreCase)
@@ -130,11 +139,11 @@ internal static partial class StartFigures
             return true;
         }
 
-        if (said == "cec")
+        if (Charges.TryGetValue(said, out var charge))
         {
-            string unit = rest.Length == 0 ? "meq/100 g" : rest;
-            draft.Put("soilReport.cec.value", StartWords.Number(value));
-            draft.Put("soilReport.cec.unit", StartWords.Chosen(unit, StartWords.Of("charge", "unit")));
+            string unit = rest.Length == 0 ? charge.Unit : rest;
+            draft.Put($"soilReport.{charge.Name}.value", StartWords.Number(value));
+            draft.Put($"soilReport.{charge.Name}.unit", StartWords.Chosen(unit, StartWords.Of("charge", "unit")));
             return true;
         }
 

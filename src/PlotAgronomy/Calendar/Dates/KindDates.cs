@@ -69,6 +69,9 @@ public sealed class KindDates
         LastPrinted
         ?? (StopsAtFrost ? BeforeEarlyFrost.Select(l => (DateOnly?)l.Latest).Append(LastForForage(Early)).Max() : null);
 
+    /// <summary>The last day from which there is forage before an early freeze; null where frost or days are not known.</summary>
+    internal DateOnly? LastBeforeFrost => LastForForage(Early);
+
     /// <summary>The printed windows that allow the day.</summary>
     internal IEnumerable<PlantingWindow> Allowing => Windows.Where(w => w.Allows(SowOn));
 

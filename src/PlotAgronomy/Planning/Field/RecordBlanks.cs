@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>The blanks of a plan: each load, how the spreader stood, the rain, the stand.</summary>
+/// <summary>The blanks of a plan: each load, how the spreader stood, the rain, the stand, what it was given later.</summary>
 internal static class RecordBlanks
 {
     internal static ImmutableArray<RecordBlank> Of(PlotAnswers answers, ImmutableArray<PlannedWalk> walks)
@@ -16,6 +16,7 @@ internal static class RecordBlanks
             .. passes.Select(p => (RecordTopic.Seed, (string?)p.Names)),
             .. walks.Where(w => w.Seed is not null).Select(w => (RecordTopic.Setting, (string?)w.What)),
             .. passes.IsEmpty ? [] : Seen(answers.Plan.Method),
+            .. answers.Fertilizer.Told.Later.Select(l => (RecordTopic.Dressing, (string?)l.Product.Name)).Distinct(),
         ];
         return
         [

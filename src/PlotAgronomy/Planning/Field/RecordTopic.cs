@@ -20,4 +20,7 @@ public enum RecordTopic
 
     /// <summary>Seedlings counted at three to four weeks.</summary>
     Stand,
+
+    /// <summary>Nitrogen that was given to the stand, and the day.</summary>
+    Dressing,
 }

@@ -1,56 +1,83 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
-/// <summary>What one plot takes of each product that it buys.</summary>
-internal static class PlotNeeds
+/// <summary>What one plot takes of each product that it buys or has.</summary>
+/// <param name="answers">Answers of the plot.</param>
+/// <param name="leftOut">What it does without.</param>
+/// <param name="parts">Offers that are part of another one, such as what is left in a bag another plot opened.</param>
+internal sealed class PlotNeeds(PlotAnswers answers, ImmutableHashSet<(string Plot, PlotPart Part)> leftOut, OfferParts parts)
 {
-    internal static IEnumerable<PlotProduct> Of(PlotAnswers answers) =>
-        [.. Lime(answers), .. Fertilizer(answers), .. Seed(answers)];
+    internal IEnumerable<PlotProduct> All =>
+        [
+            .. Has(PlotPart.Lime) ? Lime() : [],
+            .. Has(PlotPart.Fertilizer) ? Fertilizer() : [],
+            .. Has(PlotPart.Dressing) ? Dressing() : [],
+            .. Seed(),
+        ];
 
-    private static IEnumerable<PlotProduct> Lime(PlotAnswers answers) =>
-        answers.Lime.TryGetPart(out var lime) && lime.Offer is { } offer && Order(lime) is { Pounds: > 0 } mass
-            ? [Product(offer.Item.Name, offer, mass)]
-            : [];
+    internal static string NameOf(SeedLot lot) => $"{lot.Kind.ShortName}, lot {lot.Label}";
 
-    private static Mass? Order(LimeAnswer lime) => lime.Order.TryGet(out var order) ? order.Product : null;
+    private bool Has(PlotPart part) => !leftOut.Contains((answers.Plan.Plot.Name, part));
 
-    /// <summary>What is given to the stand out of a bag that was opened for the sowing is of that offer.</summary>
-    private static IEnumerable<PlotProduct> Fertilizer(PlotAnswers answers) =>
-        answers.Fertilizer.TryGetPart(out var bought)
-            ?
-            [
-                .. bought.AtSowing.Select(l => Product(l.Product.Name, l.Offer, l.Spread)),
-                .. bought.Later.Select(l =>
-                    Product(
-                        l.Product.Name,
-                        bought.AtSowing.FirstOrDefault(sown => sown.Product == l.Product)?.Offer ?? l.Offer,
-                        l.Spread
-                    )
-                ),
-            ]
-            : [];
-
-    private static IEnumerable<PlotProduct> Seed(PlotAnswers answers) =>
-        answers.Seed.TryGet(out var seed) ? seed.Kinds.SelectMany(Lots) : [];
-
-    private static IEnumerable<PlotProduct> Lots(SownKind kind)
+    private IEnumerable<PlotProduct> Lime()
     {
-        yield return Product(
-            $"{kind.Planned.Kind.ShortName}, lot {kind.Planned.Offer.Item.Label}",
-            kind.Planned.Offer,
-            Mass.FromPounds(kind.PoundsOfPlannedLot)
-        );
-        foreach (var lot in kind.FromOthers)
+        if (!answers.Lime.TryGetPart(out var lime))
         {
-            yield return Product($"{kind.Planned.Kind.ShortName}, lot {lot.Offer.Item.Label}", lot.Offer, lot.Weight);
+            yield break;
+        }
+
+        foreach (var there in lime.Offers?.FromStock ?? [])
+        {
+            yield return Product(there.Offer.Item.Name, there.Offer, there.Offer.Available!.Value * there.Offer.Package.Weight);
+        }
+
+        if (lime.Offer is { } offer && lime.Order.OrNull()?.Product is { Pounds: > 0 } mass)
+        {
+            yield return Product(offer.Item.Name, offer, mass);
         }
     }
 
-    private static PlotProduct Product<T>(string name, Offer<T> offer, Mass mass)
-        where T : class
+    private IEnumerable<PlotProduct> Fertilizer() =>
+        answers.Fertilizer.TryGetPart(out var bought)
+            ? bought.AtSowing.Select(l => Product(l.Product.Name, l.Offer, l.Spread))
+            : [];
+
+    /// <summary>What is given to the stand out of a bag that was opened for the sowing is of that offer.</summary>
+    private IEnumerable<PlotProduct> Dressing() =>
+        answers.Fertilizer.TryGetPart(out var bought)
+            ? bought.Later.Select(l =>
+                Product(
+                    l.Product.Name,
+                    bought.AtSowing.FirstOrDefault(sown => sown.Product == l.Product)?.Offer ?? l.Offer,
+                    l.Spread
+                )
+            )
+            : [];
+
+    private IEnumerable<PlotProduct> Seed() => answers.Seed.TryGet(out var seed) ? seed.Kinds.SelectMany(Lots) : [];
+
+    private IEnumerable<PlotProduct> Lots(SownKind kind)
     {
-        double package = offer.Package.Pounds;
-        return new(new(name, package, offer.Package.IsWhole, offer.Price), offer.Package, mass.Pounds, offer.Available);
+        if (kind.PoundsOfPlannedLot > 0)
+        {
+            yield return Product(NameOf(kind.Planned.Offer.Item), kind.Planned.Offer, Mass.FromPounds(kind.PoundsOfPlannedLot));
+        }
+
+        foreach (var lot in kind.FromOthers)
+        {
+            yield return Product(NameOf(lot.Offer.Item), lot.Offer, lot.Weight);
+        }
     }
+
+    private PlotProduct Product<T>(string name, Offer<T> offer, Mass mass)
+        where T : class =>
+        parts.Find(offer) is { } whole
+            ? whole with
+            {
+                Pounds = mass.Pounds,
+            }
+            : new(ProductKey.Of(name, offer), offer.Package, mass.Pounds, offer.Available);
 }

@@ -4,18 +4,28 @@ using UnitsNet;
 namespace PlotAgronomy.Planning;
 
 /// <summary>Several plots that are bought for together.</summary>
-/// <remarks>Each plot is solved by itself; what they buy of the same product is then put together, so that the rest of one plot's
-/// bag goes to another. Which product each plot takes is not chosen anew.</remarks>
+/// <remarks>The plots are solved in turn: each takes first what is in the shed of any of them, and what is left in bags that were
+/// opened for those before it. What they buy of the same product is put together. Where that comes dearer than each plot by
+/// itself with its bags shared, this is taken.</remarks>
 [JsonConverter(typeof(NotForJson))]
 public sealed class PropertyPlan
 {
-    private PropertyPlan(ImmutableArray<PlotAnswers> plots)
+    private readonly OfferParts parts;
+    private readonly ImmutableHashSet<(string Plot, PlotPart Part)> leftOut;
+
+    private PropertyPlan(
+        ImmutableArray<PlotAnswers> plots,
+        OfferParts parts,
+        ImmutableHashSet<(string Plot, PlotPart Part)> leftOut
+    )
     {
+        this.parts = parts;
+        this.leftOut = leftOut;
         Plots = plots;
         Purchases =
         [
             .. plots
-                .SelectMany(p => PlotNeeds.Of(p).Select(n => (Need: n, p.Plan.Plot)))
+                .SelectMany(p => new PlotNeeds(p, leftOut, parts).All.Select(n => (Need: n, p.Plan.Plot)))
                 .GroupBy(n => n.Need.Key)
                 .Select(g => new SharedPurchase
                 {
@@ -23,7 +33,7 @@ public sealed class PropertyPlan
                     Package = g.First().Need.Package,
                     Price = g.Key.Price,
                     Needs = [.. g.GroupBy(n => n.Plot).Select(p => (p.Key, Mass.FromPounds(p.Sum(n => n.Need.Pounds))))],
-                    Available = g.Min(n => n.Need.Available),
+                    Available = g.Max(n => n.Need.Available),
                 }),
         ];
     }
@@ -35,11 +45,12 @@ public sealed class PropertyPlan
     public ImmutableArray<SharedPurchase> Purchases { get; }
 
     /// <summary>Each plot with what it takes of the shared packages.</summary>
-    internal ImmutableArray<(PlotAnswers Plot, ImmutableArray<(string Name, Mass Mass)> Takes)> Shares =>
+    internal ImmutableArray<(PlotAnswers Plot, decimal Alone, ImmutableArray<(string Name, Mass Mass)> Takes)> Shares =>
         [
             .. Plots.Select(a =>
                 (
                     a,
+                    AloneCost(a),
                     Purchases
                         .SelectMany(p => p.Needs.Where(n => n.Plot == a.Plan.Plot).Select(n => (p.Name, n.Mass)))
                         .ToImmutableArray()
@@ -61,7 +72,9 @@ public sealed class PropertyPlan
     public ImmutableArray<(DateOnly? Day, Plot Plot, PlannedWalk Walk)> Work =>
         [
             .. Plots
-                .SelectMany(a => a.Field.Walks.Select(w => (Day: DayOf(a.Plan, w), a.Plan.Plot, Walk: w)))
+                .SelectMany(a =>
+                    a.Field.Walks.Where(w => IsWalked(a.Plan, w)).Select(w => (Day: DayOf(a.Plan, w), a.Plan.Plot, Walk: w))
+                )
                 .OrderBy(w => w.Day ?? DateOnly.MaxValue)
                 .ThenBy(w =>
                     w.Walk.Seed is not null ? 2
@@ -70,26 +83,71 @@ public sealed class PropertyPlan
                 ),
         ];
 
-    /// <summary>Leaves out plots until the rest costs no more than a budget: first the one that costs most for what it feeds, an
-    /// acre and a season. The last plot stays.</summary>
-    /// <param name="budget">Most that may be spent, in the currency of the plans.</param>
-    /// <returns>What remains, and the plots that were left out in turn, each with what that saves.</returns>
-    public (PropertyPlan Kept, ImmutableArray<(PlotAnswers Plot, decimal Saves)> Cut) Within(decimal budget)
-    {
-        var kept = this;
-        var cut = ImmutableArray.CreateBuilder<(PlotAnswers, decimal)>();
-        while (kept.Cost > budget && kept.Plots.Length > 1)
-        {
-            var before = kept;
-            var dearest = kept.Plots.MaxBy(p => PlotFeeding.CostOfFeeding(p, before.Cost - before.Without(p).Cost))!;
-            kept = kept.Without(dearest);
-            cut.Add((dearest, before.Cost - kept.Cost));
-        }
+    /// <summary>The work with the loads of one product on one plot and day together, lime of the shed too.</summary>
+    internal ImmutableArray<(DateOnly? Day, Plot Plot, string What, Mass Load)> Loads =>
+        [
+            .. Work.GroupBy(w => (w.Day, w.Plot, w.Walk.What, IsLime: w.Walk.Lime is not null))
+                .Select(g =>
+                    (
+                        g.Key.Day,
+                        g.Key.Plot,
+                        g.Key.What,
+                        Mass.FromPounds(
+                            g.Sum(w => w.Walk.Pass.Load.Pounds) + (g.Key.IsLime ? FromShed(g.Key.Plot, g.Key.What) : 0)
+                        )
+                    )
+                ),
+        ];
 
-        return (kept, cut.ToImmutable());
+    /// <summary>Lime that is there for nothing and goes on with what is bought.</summary>
+    private double FromShed(Plot plot, string material) =>
+        (Plots.First(p => p.Plan.Plot == plot).Lime.Told.Offers?.FromStock ?? [])
+            .Where(s => s.Offer.Item.Name == material)
+            .Sum(s => s.Offer.Available!.Value * s.Offer.Package.Pounds);
+
+    /// <summary>Gets what was left out for a budget; none where nothing was.</summary>
+    internal ImmutableArray<BudgetCut> Cuts { get; private init; } = [];
+
+    /// <summary>Leaves out what harms least until the rest costs no more than a budget: nitrogen for the stand, lime where every
+    /// kind bears the pH of today, kinds without which no season is bare, fertilizer for the sowing, whole plots. Of each sort
+    /// goes first what saves most, of plots the one that costs most for what it feeds. The last plot stays.</summary>
+    /// <param name="budget">Most that may be spent, in the currency of the plans.</param>
+    /// <returns>What remains, and what was left out, the mildest cut first, each with what it saves and what it costs.</returns>
+    public (PropertyPlan Kept, ImmutableArray<BudgetCut> Cut) Within(decimal budget)
+    {
+        var (kept, cut) = new BudgetCutter<PropertyPlan>(p => p.Cost, p => p.Plots, (p, c) => p.Without(c)).Within(this, budget);
+        return (new(kept.Plots, parts, kept.leftOut) { Cuts = cut }, cut);
     }
 
-    private PropertyPlan Without(PlotAnswers plot) => new([.. Plots.Where(p => p != plot)]);
+    /// <summary>What a plot pays by itself, without what is left out.</summary>
+    internal decimal AloneCost(PlotAnswers plot) => new PropertyPlan([plot], parts, leftOut).Cost;
+
+    internal PropertyPlan Without(BudgetCut cut)
+    {
+        string name = cut.Plot.Plan.Plot.Name;
+        return cut.Sort switch
+        {
+            CutSort.Dressing => LeavingOut(name, PlotPart.Dressing),
+            CutSort.LimeTopUp => LeavingOut(name, PlotPart.Lime),
+            CutSort.Fertilizer => LeavingOut(name, PlotPart.Fertilizer),
+            CutSort.DearKind => new([.. Plots.Select(p => IsOf(p, name) ? WithoutKind(p, cut.Kind!) : p)], parts, leftOut),
+            _ => new([.. Plots.Where(p => !IsOf(p, name))], parts, leftOut),
+        };
+    }
+
+    private static bool IsOf(PlotAnswers plot, string name) => plot.Plan.Plot.Name == name;
+
+    /// <summary>The others keep their rates.</summary>
+    private static PlotAnswers WithoutKind(PlotAnswers plot, CropKind kind) =>
+        (plot.Plan with { Kinds = [.. plot.Plan.Kinds.Where(k => k.Kind.Id != kind.Id)] }).Solve();
+
+    private PropertyPlan LeavingOut(string plot, PlotPart part) => new(Plots, parts, leftOut.Add((plot, part)));
+
+    /// <summary>Whether a walk is done: what is left out is not walked with.</summary>
+    private bool IsWalked(PlotPlan plan, PlannedWalk walk) =>
+        walk.Seed is not null || !leftOut.Contains((plan.Plot.Name, walk.Lime is null ? PlotPart.Fertilizer : PlotPart.Lime));
+
+    private int Missing => Purchases.Sum(p => p.Missing);
 
     private static DateOnly? DayOf(PlotPlan plan, PlannedWalk walk) => walk.Lime is null ? plan.PlantingDate : plan.LimeDate;
 
@@ -106,11 +164,19 @@ public sealed class PropertyPlan
         }
 
         return plans.Select(p => p.Currency.Code).Distinct().Count() == 1
-            ? new([.. plans.Select(p => p.Solve())])
+            ? Cheapest(plans)
             : throw new ArgumentException(
                 $"The plans have prices in {string.Join(" and ", plans.Select(p => p.Currency.Code).Distinct())}.",
                 nameof(plans)
             );
+    }
+
+    private static PropertyPlan Cheapest(IReadOnlyList<PlotPlan> plans)
+    {
+        var apart = new PropertyPlan([.. plans.Select(p => p.Solve())], new(), []);
+        var (plots, parts) = SharedShed.Solve(plans);
+        var inTurn = new PropertyPlan(plots, parts, []);
+        return (inTurn.Missing, inTurn.Cost).CompareTo((apart.Missing, apart.Cost)) <= 0 ? inTurn : apart;
     }
 
     /// <summary>How many plots and what they cost.</summary>

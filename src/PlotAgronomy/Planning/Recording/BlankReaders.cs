@@ -21,6 +21,7 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
             RecordTopic.Seed => Seed(answers.Spreading.Value.Passes.First(p => p.Names == blank.Subject)),
             RecordTopic.Setting => Setting([Walk(blank, w => w.Seed is not null)]),
             RecordTopic.Rain => Rain(),
+            RecordTopic.Dressing => new DressingReader(answers).For(blank.Subject!),
             _ => Stand(),
         };
 
@@ -86,7 +87,7 @@ internal sealed class BlankReaders(PlotAnswers answers, FieldPlan field)
                     Product = product,
                     Loads = loads,
                 },
-            e => e is FertilizerEntry spread && spread.Product.Name == walk.What
+            e => e is FertilizerEntry spread && spread.Product.Name == walk.What && !DressingReader.IsDressing(answers, spread)
         );
     }
 

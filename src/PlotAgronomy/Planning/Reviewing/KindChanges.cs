@@ -18,6 +18,12 @@ internal static class KindChanges
                 asked.Family is { } family ? LeftOut(asked, kinds, family.Holds)
                 : asked.Emergence is { } emergence ? Rate(asked, kinds, emergence)
                 : asked.Why.Code == RecordCodes.FailedTwice ? LeftOut(asked, kinds, k => k.Id == asked.Kinds[0].Id)
+                : asked.Why.Code == RecordCodes.OldClover
+                    ? ToDecide(
+                        asked,
+                        "old clover",
+                        "a grain or a brassica for a year, or the clover once more when the grass is dead"
+                    )
                 : Added(asked, last, kinds);
             if (change is not null)
             {

@@ -14,7 +14,7 @@ internal static class PlanChanges
             .. SoilChanges.Of(last, book, on),
             .. ForerunnerChanges.Of(last, book, on),
             .. KindChanges.Of(last, next),
-            .. Told(next),
+            .. Told(next, RankingWords.Told(KindRanking.UpTo(book, RankedMeasure.Emergence, on), last.Kinds.Select(k => k.Kind))),
         ];
     }
 
@@ -47,16 +47,17 @@ internal static class PlanChanges
     }
 
     /// <summary>What the book says and no plan can be changed by: told, so that nothing is passed over in silence.</summary>
-    private static IEnumerable<PlanChange> Told(NextYear next)
+    private static IEnumerable<PlanChange> Told(NextYear next, string? more)
     {
         var asked = next.Suggestions.Select(s => s.Why).ToHashSet();
         return next
             .Findings.Where(f => !asked.Contains(f))
             .Select(f => f.Text)
             .Concat(next.Questions.Select(q => q.Text))
+            .Concat(new[] { more }.OfType<string>())
             .Select(text => new PlanChange
             {
-                What = "to know",
+                What = "To know",
                 From = "",
                 To = text,
                 Reason = text,

@@ -7,7 +7,8 @@ namespace PlotAgronomy.Records;
 
 /// <summary>What the book of a plot suggests for the next year, each with its reason.</summary>
 /// <remarks>The suggestions are the findings: lime that is due or still at work, an old soil test, seed that comes up better or
-/// worse than usual, a kind that failed twice, a month that fed nothing, a family that comes too often.</remarks>
+/// worse than usual, a kind that failed twice, a month that fed nothing, a family that comes too often, old clover full of
+/// grass.</remarks>
 [JsonConverter(typeof(NotForJson))]
 public sealed class NextYear : IWorkedResult
 {
@@ -59,6 +60,7 @@ public sealed class NextYear : IWorkedResult
             .. PlotAdvice.FailedTwice(book, Plot, On),
             .. PlotAdvice.FedNothing(book, Plot, Kinds),
             .. PlotAdvice.Rotation(book, Plot, On),
+            .. OldClover.On(book, Plot, On),
             .. emerged.Select(Told),
         ];
 

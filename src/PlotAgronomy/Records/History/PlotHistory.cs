@@ -9,7 +9,7 @@ namespace PlotAgronomy.Records;
 [JsonConverter(typeof(NotForJson))]
 public sealed class PlotHistory : IWorkedResult
 {
-    private PlotHistory(PlotBook book, string plot, Area area, DateOnly on)
+    private PlotHistory(PlotBook book, string plot, Area area, DateOnly on, Func<StandOutcome, StandRemedy?> remedy)
     {
         Plot = plot;
         On = on;
@@ -18,9 +18,12 @@ public sealed class PlotHistory : IWorkedResult
         Trends = [.. ReadingTrend.All(book, plot).Where(t => t.Points.Length > 1)];
         Response = PhResponse.Of(book, plot, area, on);
         Stands = [.. StandOutcome.All(book, plot).Select(s => s.OrNull()).OfType<StandOutcome>().Where(s => s.Count.On <= on)];
+        Remedies = [.. Stands.Select(remedy).OfType<StandRemedy>()];
         Cages = [.. Done.OfType<ClippingEntry>().Select(CageOutcome.Of)];
         Browse = BrowseByMonth.Of(book, plot);
         Next = NextYear.Of(book, plot, area, on);
+        Ranking = KindRanking.UpTo(book, RankedMeasure.Emergence, on);
+        Eaten = KindRanking.UpTo(book, RankedMeasure.Browse, on);
         Remarks = book.Findings;
     }
 
@@ -48,6 +51,9 @@ public sealed class PlotHistory : IWorkedResult
     /// <summary>Gets what came up, one for each count.</summary>
     public ImmutableArray<StandOutcome> Stands { get; }
 
+    /// <summary>What may still be sown where a stand is thin or failed; none where no plan tells place and ground.</summary>
+    internal ImmutableArray<StandRemedy> Remedies { get; }
+
     /// <summary>Gets what grew in cages and was eaten beside them.</summary>
     public ImmutableArray<CageOutcome> Cages { get; }
 
@@ -56,6 +62,12 @@ public sealed class PlotHistory : IWorkedResult
 
     /// <summary>Gets what it suggests for the next year.</summary>
     public NextYear Next { get; }
+
+    /// <summary>Kinds and blends of the whole book by what comes up.</summary>
+    internal KindRanking Ranking { get; }
+
+    /// <summary>Kinds of the whole book by what deer eat of them.</summary>
+    internal KindRanking Eaten { get; }
 
     /// <summary>Gets what is asked for beyond what is owed, and lime that is still at work.</summary>
     public ImmutableArray<Finding> Advice
@@ -97,7 +109,14 @@ public sealed class PlotHistory : IWorkedResult
     /// <param name="on">Day up to which it is told.</param>
     /// <returns>The history.</returns>
     /// <exception cref="ArgumentException">A plot of which the book has nothing, or no area.</exception>
-    public static PlotHistory Of(PlotBook book, string plot, Area? area, DateOnly on)
+    public static PlotHistory Of(PlotBook book, string plot, Area? area, DateOnly on) => Of(book, plot, area, on, _ => null);
+
+    /// <param name="book">Book.</param>
+    /// <param name="plot">Name of the plot, as the book has it.</param>
+    /// <param name="area">Area of the plot; null takes that of its latest sowing.</param>
+    /// <param name="on">Day up to which it is told.</param>
+    /// <param name="remedy">What may still be sown into a stand; null where nothing is wanted.</param>
+    internal static PlotHistory Of(PlotBook book, string plot, Area? area, DateOnly on, Func<StandOutcome, StandRemedy?> remedy)
     {
         ArgumentNullException.ThrowIfNull(book);
         Guard.NotBlank(plot);
@@ -108,7 +127,7 @@ public sealed class PlotHistory : IWorkedResult
 
         var known = area ?? book.Of<SowingEntry>(plot).LastOrDefault(s => s.On <= on)?.Area;
         return known is { } ground
-            ? new(book, plot, ground, on)
+            ? new(book, plot, ground, on, remedy)
             : throw new ArgumentException($"No sowing of '{plot}' tells its area: name a plan of it.", nameof(area));
     }
 

@@ -59,6 +59,10 @@ public sealed class KindRanking : IWorkedResult
         return new(Guard.Defined(measure), Observation.Of(book, measure));
     }
 
+    /// <summary>The ranking by what was seen up to a day.</summary>
+    internal static KindRanking UpTo(PlotBook book, RankedMeasure measure, DateOnly on) =>
+        new(measure, [.. Observation.Of(book, measure).Where(o => o.On <= on)]);
+
     /// <summary>What came up of the kinds of one plot, stands that failed left out.</summary>
     internal static KindRanking OfPlot(PlotBook book, string plot) =>
         new(RankedMeasure.Emergence, Observation.EmergenceOn(book, plot));
@@ -90,5 +94,21 @@ public sealed class KindRanking : IWorkedResult
                 ("weight", Amounts.Print(weight, 3)),
                 ("own mean", Amounts.Print(kind.Mean, 3))
             );
+        if (kind.MoreToTell is not null)
+        {
+            yield return RecordFormulas
+                .All["record-more-to-tell"]
+                .Line(
+                    Amounts.Print(
+                        RecordMath.ObservationsToTell(RecordConstants.All["z-95"], kind.Mean, all.MeanOfAll, all.WithinVariance),
+                        1
+                    ),
+                    ("kind", kind.Name),
+                    ("z", Amounts.Print(RecordConstants.All["z-95"], 2)),
+                    ("own mean", Amounts.Print(kind.Mean, 3)),
+                    ("mean of all", Amounts.Print(all.MeanOfAll, 3)),
+                    ("within", Amounts.Print(all.WithinVariance, 4))
+                );
+        }
     }
 }

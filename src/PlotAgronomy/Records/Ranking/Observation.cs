@@ -6,9 +6,9 @@ namespace PlotAgronomy.Records;
 /// <param name="Name">Name of the kind or blend.</param>
 /// <param name="Kind">The kind; null for a blend.</param>
 /// <param name="Plot">Plot.</param>
-/// <param name="Year">Year.</param>
+/// <param name="On">Day it was seen.</param>
 /// <param name="Value">What was seen, as a part of one.</param>
-internal sealed record Observation(string Name, CropKind? Kind, string Plot, int Year, double Value)
+internal sealed record Observation(string Name, CropKind? Kind, string Plot, DateOnly On, double Value)
 {
     internal static ImmutableArray<Observation> Of(PlotBook book, RankedMeasure measure) =>
         measure == RankedMeasure.Emergence ? Emergence(book) : Browse(book);
@@ -30,7 +30,7 @@ internal sealed record Observation(string Name, CropKind? Kind, string Plot, int
             where answer.TryGet(out _)
             let stand = answer.Value
             where counts(stand) && stand.IsOnTime && (stand.Count.Kind is not null || stand.Sowings[^1].Blend is not null)
-            select new Observation(stand.Name, stand.Count.Kind, plot, stand.Count.On.Year, stand.Emergence),
+            select new Observation(stand.Name, stand.Count.Kind, plot, stand.Count.On, stand.Emergence),
         ];
 
     private static ImmutableArray<Observation> Browse(PlotBook book) =>
@@ -42,7 +42,7 @@ internal sealed record Observation(string Name, CropKind? Kind, string Plot, int
                     b.Kind!.ShortName,
                     b.Kind,
                     b.Plot,
-                    b.On.Year,
+                    b.On,
                     BrowseMath.Use(BrowseMath.Pooled([b])) / 100
                 )),
         ];

@@ -12,7 +12,8 @@ public sealed class RankedKind
         int years,
         double mean,
         double shrunk,
-        double error
+        double error,
+        int? more
     )
     {
         Name = name;
@@ -23,6 +24,7 @@ public sealed class RankedKind
         Mean = mean;
         Shrunk = shrunk;
         StandardError = error;
+        MoreToTell = more;
     }
 
     /// <summary>Gets the name of the kind or the blend.</summary>
@@ -50,6 +52,20 @@ public sealed class RankedKind
     /// <summary>Gets the standard error of <see cref="Shrunk"/>.</summary>
     public double StandardError { get; }
 
+    /// <summary>Gets how many more observations, one a plot and year, would part it from the mean of all, if they went on as
+    /// those seen; 0 where it is parted already, null where not even many would, or nothing else was seen to hold it
+    /// against.</summary>
+    public int? MoreToTell { get; }
+
+    /// <summary>That number for a cell of a table.</summary>
+    internal string More =>
+        MoreToTell switch
+        {
+            null => $"over {Amounts.Print(RecordConstants.All["most-more-to-tell"], 0)}",
+            0 => "none",
+            { } more => Amounts.Print(more, 0),
+        };
+
     /// <summary>Name, expectation and how many observations.</summary>
     /// <returns>Text such as <c>crimson clover: 48 % (own mean 55 %, 3 seen)</c>.</returns>
     public override string ToString() =>
@@ -64,10 +80,11 @@ public sealed class RankedKind
             seen.First().Kind,
             count,
             seen.Select(o => o.Plot).Distinct().Count(),
-            seen.Select(o => o.Year).Distinct().Count(),
+            seen.Select(o => o.On.Year).Distinct().Count(),
             mean,
             all.Shrunk(mean, count),
-            all.StandardError(count)
+            all.StandardError(count),
+            all.MoreToTell(mean, count)
         );
     }
 }

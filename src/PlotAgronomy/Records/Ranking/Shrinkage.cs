@@ -7,11 +7,13 @@ namespace PlotAgronomy.Records;
 /// further observations, so that two like counts are not taken for certainty.</remarks>
 internal sealed class Shrinkage
 {
+    private readonly int groups;
     private readonly double within;
     private readonly double varianceOfMean;
 
     internal Shrinkage(ImmutableArray<ImmutableArray<double>> groups)
     {
+        this.groups = groups.Length;
         within = Within(groups);
         double[] own = [.. groups.Select(g => g.Average())];
         double[] variances = [.. groups.Select(g => within / g.Length)];
@@ -36,6 +38,20 @@ internal sealed class Shrinkage
     {
         double weight = Weight(count);
         return Math.Sqrt((weight * within / count) + ((1 - weight) * (1 - weight) * varianceOfMean));
+    }
+
+    /// <summary>Further observations until the interval of an own mean parts from the mean of all, which is taken as it stands;
+    /// never fewer in all than say anything. Null where that is more than an owner will live to see, or there is one group
+    /// alone.</summary>
+    internal int? MoreToTell(double ownMean, int count)
+    {
+        double needed = Math.Max(
+            RecordConstants.All["fewest-observations"],
+            RecordMath.ObservationsToTell(RecordConstants.All["z-95"], ownMean, MeanOfAll, within)
+        );
+        return groups > 1 && needed - count <= RecordConstants.All["most-more-to-tell"]
+            ? Math.Max(0, (int)Math.Ceiling(needed) - count)
+            : null;
     }
 
     internal static double BetweenVariance(double[] means, double[] variances)

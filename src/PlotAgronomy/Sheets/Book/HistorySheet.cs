@@ -18,6 +18,7 @@ internal static class HistorySheet
             Sections =
             [
                 .. plots.Select(Plot),
+                .. RankingSection.Of(first),
                 .. plots.Length == 1 ? [Entries(first)] : Enumerable.Empty<SheetSection>(),
                 .. first.Remarks.IsEmpty ? Enumerable.Empty<SheetSection>() : [Remarks(first)],
             ],

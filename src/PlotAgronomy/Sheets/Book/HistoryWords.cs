@@ -1,3 +1,4 @@
+using PlotAgronomy.Calendar;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Records;
 
@@ -60,6 +61,11 @@ internal static class HistoryWords
             yield return $"Stands of {last.Key}: {string.Join("; ", last.Select(Stand))}.";
         }
 
+        foreach (var remedy in plot.Remedies)
+        {
+            yield return Remedy(remedy);
+        }
+
         if (plot.Cages is [.., var cages])
         {
             yield return $"Cages of {SheetText.Date(cages.Clipping.On)}: {cages}.";
@@ -77,6 +83,26 @@ internal static class HistoryWords
         };
         return $"{stand}, {verdict}";
     }
+
+    private static string Remedy(StandRemedy remedy)
+    {
+        string to = remedy.Stand.Verdict == StandVerdict.Thin ? "To thicken" : "To start over";
+        string asked = $"{to} {remedy.Stand.Name}";
+        string day = SheetText.Date(remedy.On);
+        if (!remedy.IsPlaceKnown)
+        {
+            return $"{asked}: say in the plan where the plot lies, or no kind can be named that is still in time.";
+        }
+
+        return remedy.InTime.IsEmpty
+            ? $"{asked}: on {day} nothing is in time any more by printed dates and frost. Wait for the next season."
+            : $"{asked}, still in time on {day}: {string.Join("; ", remedy.InTime.Select(InTime))}.";
+    }
+
+    private static string InTime(KindDates dates) =>
+        dates.LastSensible is { } last
+            ? $"{SheetText.Name(dates.Kind)} until {SheetText.Date(last)}"
+            : SheetText.Name(dates.Kind);
 
     private static string Standing(ReadingTrend trend) => trend.IsTrend ? "a trend" : "more than noise, no trend yet";
 

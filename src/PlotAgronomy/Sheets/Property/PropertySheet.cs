@@ -9,10 +9,30 @@ internal static class PropertySheet
         new()
         {
             Title = $"{Amounts.Print(property.Plots.Length, 0)} plots, bought for together",
-            Sections = [Shopping(property), Plots(property), Work(property)],
+            Sections =
+            [
+                .. property.Cuts.IsEmpty ? [] : new[] { LeftOut(property) },
+                Shopping(property),
+                Plots(property),
+                Work(property),
+            ],
             Findings = [],
             Sources = [],
         };
+
+    private static SheetSection LeftOut(PropertyPlan property)
+    {
+        var sheet = new SectionWriter("left-out", "Left out for the budget");
+        sheet.Say("First goes what harms least, and of that what saves most; the others keep their rates.");
+        sheet.Table(
+            ["plot", "left out", "saves", "what it costs"],
+            property.Cuts.Select(c => new SheetRow
+            {
+                Cells = [c.Plot.Plan.Plot.Name, c.What, property.Currency.Print(c.Saves), c.Loses],
+            })
+        );
+        return sheet.Close();
+    }
 
     private static SheetSection Shopping(PropertyPlan property)
     {
@@ -54,7 +74,7 @@ internal static class PropertySheet
                     s.Plot.Plan.Plot.Name,
                     Amounts.Print(s.Plot.Plan.Plot.Area, "ac", 2),
                     s.Plot.Plan.PlantingDate is { } day ? SheetText.Date(day) : "not set",
-                    property.Currency.Print(s.Plot.TotalCost),
+                    property.Currency.Print(s.Alone),
                     string.Join("; ", s.Takes.Select(t => $"{SheetText.Weight(t.Mass)} of {t.Name}")),
                 ],
             })
@@ -67,15 +87,9 @@ internal static class PropertySheet
         var sheet = new SectionWriter("work", "The work by day");
         sheet.Table(
             ["day", "plot", "spread", "load"],
-            property.Work.Select(w => new SheetRow
+            property.Loads.Select(w => new SheetRow
             {
-                Cells =
-                [
-                    w.Day is { } day ? SheetText.Date(day) : "not set",
-                    w.Plot.Name,
-                    w.Walk.What,
-                    SheetText.Weight(w.Walk.Pass.Load),
-                ],
+                Cells = [w.Day is { } day ? SheetText.Date(day) : "not set", w.Plot.Name, w.What, SheetText.Weight(w.Load)],
             })
         );
         return sheet.Close();

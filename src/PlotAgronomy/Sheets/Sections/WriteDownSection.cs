@@ -21,7 +21,7 @@ internal static class WriteDownSection
     private static string Heading(RecordTopic topic) =>
         topic switch
         {
-            RecordTopic.Lime or RecordTopic.Fertilizer => "spread",
+            RecordTopic.Lime or RecordTopic.Fertilizer or RecordTopic.Dressing => "spread",
             RecordTopic.Seed => "sown",
             RecordTopic.Setting => "set",
             _ => "seen",
@@ -30,7 +30,9 @@ internal static class WriteDownSection
     private static string Words(RecordBlank blank) =>
         blank.Topic switch
         {
-            RecordTopic.Lime or RecordTopic.Fertilizer or RecordTopic.Seed => $"{blank.Subject} ____ lb on __/__",
+            RecordTopic.Lime or RecordTopic.Fertilizer or RecordTopic.Seed =>
+                $"{blank.Subject} ____ lb on __/__",
+            RecordTopic.Dressing => $"{blank.Subject}, later ____ lb on __/__",
             RecordTopic.Setting => $"{blank.Subject}: gate ____, 100 ft in ____ s",
             RecordTopic.Rain => "first rain ____ in on __/__",
             RecordTopic.Stand => $"{When(blank)} ____ seedlings in a hoop of ____ ft2",
