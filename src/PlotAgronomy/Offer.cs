@@ -47,6 +47,9 @@ public sealed record Offer<T>
         init => field = value is { } there ? Guard.AtLeast(there, 0, "packages", nameof(Available)) : null;
     }
 
+    /// <summary>Whether nothing is paid for it: it lies in the shed already.</summary>
+    internal bool IsThere => Price == 0;
+
     /// <summary>Whether there are as many packages as a need takes.</summary>
     internal bool IsEnough(int? packages) => Available is not { } there || packages is not { } needed || needed <= there;
 

@@ -40,6 +40,7 @@ internal sealed partial class UnitWords
     );
 
     private readonly FrozenDictionary<string, double> factors;
+    private readonly List<string> printed = [];
     private readonly string expectation;
 
     /// <param name="quantity">Such as "an area".</param>
@@ -48,7 +49,6 @@ internal sealed partial class UnitWords
     internal UnitWords(string quantity, string examples, params ReadOnlySpan<(string Spellings, double Factor)> words)
     {
         var all = new Dictionary<string, double>(StringComparer.OrdinalIgnoreCase);
-        var printed = new List<string>();
         foreach (var (spellings, factor) in words)
         {
             var each = spellings.Split('|');
@@ -89,7 +89,7 @@ internal sealed partial class UnitWords
 
         if (!factors.TryGetValue(unit, out double factor))
         {
-            problem = $"unknown unit '{unit}' in '{trimmed}': {expectation}";
+            problem = Unknown(number, unit, trimmed);
             return false;
         }
 
@@ -111,6 +111,15 @@ internal sealed partial class UnitWords
         value = (amount * factor) + 0.0;
         problem = "";
         return true;
+    }
+
+    /// <summary>A weight where a rate is wanted is half of one: the ground it is for is missing.</summary>
+    private string Unknown(string number, string unit, string typed)
+    {
+        var wholes = factors.Where(f => f.Key.StartsWith($"{unit}/", StringComparison.OrdinalIgnoreCase)).Select(f => f.Value);
+        return printed.FirstOrDefault(p => wholes.Contains(factors[p])) is { } whole
+            ? $"'{typed}' lacks what it is counted by, such as '{number} {whole}': {expectation}"
+            : $"unknown unit '{unit}' in '{typed}': {expectation}";
     }
 
     internal string Print(double value, string unit, int? decimals)

@@ -10,6 +10,7 @@ internal static class PlanningCodes
     internal const string CreditNeedsStand = "plan-credit-needs-stand";
     internal const string DeerOnSmallPlot = "plan-deer-on-small-plot";
     internal const string LimeInBulk = "plan-lime-in-bulk";
+    internal const string LimeNearWater = "plan-lime-near-water";
     internal const string LimeNotCountable = "plan-lime-not-countable";
     internal const string LimeSinceSample = "plan-lime-since-sample";
     internal const string NoFrost = "plan-no-frost";

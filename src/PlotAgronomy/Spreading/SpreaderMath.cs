@@ -25,8 +25,15 @@ internal static class SpreaderMath
 
     internal static double PoundsPerAcreSown(double pounds, double acres) => pounds / acres;
 
+    internal static double PoundsLeft(double load, double partSown) => load * (1 - partSown);
+
+    internal static double SecondsForTheRest(double seconds, double neededPoundsPerAcre, double poundsPerAcreSoFar) =>
+        seconds * (neededPoundsPerAcre / poundsPerAcreSoFar);
+
     internal static double PoundsOverArea(double poundsPerAcre, double squareFeet) =>
         poundsPerAcre * squareFeet / ExactUnits.SquareFeetPerAcre;
+
+    internal static double AcresCovered(double plotAcres, double partBeside) => plotAcres * (1 + partBeside);
 
     internal static double PoundsPerMinuteCaught(double pounds, double seconds) => pounds / seconds * 60;
 

@@ -194,6 +194,15 @@ internal static class SpreadingFormulaChecks
                 ("weight left", 1, 100),
                 ("ground left", 0.05, 5)
             ),
+            new("spread-ground-covered", d => SpreaderMath.AcresCovered(d["plot"], d["part beside it"]), ("plot", 0.05, 5), ("part beside it", 0, 0.5)),
+            new("spread-left-half-way", d => SpreaderMath.PoundsLeft(d["load"], d["part sown"]), ("load", 1, 100), ("part sown", 0.1, 0.9)),
+            new(
+                "spread-time-from-half-way",
+                d => SpreaderMath.SecondsForTheRest(d["time for 100 ft"], d["rate needed"], d["rate so far"]),
+                ("time for 100 ft", 10, 90),
+                ("rate needed", 1, 100),
+                ("rate so far", 1, 100)
+            ),
             new(
                 "spread-hopper-alone",
                 d => SpreaderMath.MinutesToFlow(d["weight"], d["flow alone"]),

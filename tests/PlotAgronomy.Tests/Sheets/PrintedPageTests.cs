@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 using PlotAgronomy.Tests.Support;
 
@@ -37,26 +38,44 @@ public partial class PrintedPageTests
         Assert.InRange(Browser.PagesOf(Browser.Print(On("A4", html))), 1, 2);
     }
 
-    /// <summary>Eight kinds, thirteen purchases: what is carried stays on two pages, what is behind it goes on to a third.</summary>
+    private const string EightKinds = "tests/PlotAgronomy.Tests/Sheets/eight-kinds.json";
+
+    /// <summary>Eight kinds in four passes beside one of lime and two of fertilizer, eight lines bought and three from the shed: front and back on two pages.</summary>
     [Theory, InlineData("letter"), InlineData("A4")]
-    public void Eight_kinds_stay_on_two_pages_and_their_numbers_go_on_to_a_third(string paper)
+    public void Eight_kinds_in_four_passes_are_two_pages(string paper)
     {
         Assert.SkipUnless(Browser.IsInstalled, NoBrowser);
-        var answers = EightKinds().Solve();
-        Assert.True(answers.Seed.Value.Kinds.Length >= 8);
-        var sheet = FieldSheet.Of(answers);
-        var front = new FieldSheet { Title = sheet.Title, Sections = [.. sheet.Sections.Where(s => s.Part == SheetPart.Front)], Findings = [], Sources = [] };
-        Assert.InRange(Browser.PagesOf(Browser.Print(On(paper, front.ToHtml()))), 1, 2);
-        Assert.InRange(Browser.PagesOf(Browser.Print(On(paper, sheet.ToHtml()))), 2, 3);
+        var answers = TwoPagesTests.Answers(EightKinds);
+        Assert.Equal(8, answers.Seed.Value.Kinds.Length);
+        Assert.Equal(4, answers.Spreading.Value.Passes.Length);
+        Assert.Equal(7, answers.Field.Walks.Length);
+        Assert.DoesNotContain(answers.Field.Walks, w => w.Pass.IsTooMany);
+        var rows = FieldSheet.Of(answers).Sections.Single(s => s.Id == "buy").Blocks.OfType<SheetTable>().Single().Rows;
+        Assert.Equal((8, 3), (rows.SkipLast(1).Count(r => r.Cells[1] == "-"), rows.SkipLast(1).Count(r => r.Cells[2] == "-")));
+        Assert.InRange(Browser.PagesOf(Browser.Print(On(paper, FieldSheet.Of(answers).ToHtml()))), 1, 2);
     }
 
-    private static PlotPlan EightKinds()
+    /// <summary>Sixteen kinds: more paper, the same letters, and each of them named.</summary>
+    [Theory, InlineData("letter"), InlineData("A4")]
+    public void What_is_more_goes_on_to_a_third_page_and_nothing_is_dropped_or_shrunk(string paper)
     {
-        var plan = FieldSheetWritingTests.Plan("fall-blend");
-        var more = FieldSheetWritingTests.Plan("store-blend").SeedOffers.Concat(FieldSheetWritingTests.Plan("frost-seeding").SeedOffers)
-            .Where(o => plan.Kinds.All(k => k.Kind != o.Item.Kind)).DistinctBy(o => o.Item.Kind).Take(2)
-            .Select(o => new PlannedKind { Share = KindShare.FromShare(o.Item.Kind, 0.05), Offer = o });
-        return plan with { Kinds = [.. plan.Kinds, .. more], Report = plan.Report! with { WaterPh = WaterPh.FromValue(6.2) } };
+        Assert.SkipUnless(Browser.IsInstalled, NoBrowser);
+        var plan = SixteenKinds();
+        string html = FieldSheet.Of(plan.Solve()).ToHtml();
+        Assert.InRange(Browser.PagesOf(Browser.Print(On(paper, html))), 3, 4);
+        Assert.Contains($"<style>\n{PageStyle.Text}</style>", html, StringComparison.Ordinal);
+        Assert.DoesNotMatch("zoom|scale|max-height|display: none", PageStyle.Text);
+        Assert.All(plan.Kinds, k => Assert.Contains(k.Kind.ShortName, html, StringComparison.Ordinal));
+    }
+
+    private static PlotPlan SixteenKinds()
+    {
+        var plan = PlanFile.Read(File.ReadAllText(Repository.PathOf(EightKinds))).Plan!;
+        var lot = plan.SeedOffers[1].Item;
+        var more = new[] { "barley", "alfalfa", "alsike-clover", "birdsfoot-trefoil", "forage-turnip", "rape-dwarf-essex", "orchardgrass", "annual-ryegrass" }
+            .Select(KindCatalog.Standard.Find)
+            .Select((kind, i) => new PlannedKind { Share = KindShare.FromShare(kind, 0.05), Offer = Offer.InBags(lot with { Kind = kind, Label = $"M-{i}" }, UnitsNet.Mass.FromPounds(5), 12) });
+        return plan with { Kinds = [.. plan.Kinds, .. more] };
     }
 
     /// <summary>Body at least 10 pt, tables 9 pt, margins 12 mm, drawing 70 mm.</summary>

@@ -110,7 +110,7 @@ internal static class BlendWork
         string full = $"{Amounts.Print(range.Full.PoundsPerAcre, 4)} lb PLS/ac{Behind(range)}";
         (string, string) lowest = ("lowest published", Amounts.Print(range.Low.PoundsPerAcre, 4));
         (string, string) highest = ("highest published", Amounts.Print(range.High.PoundsPerAcre, 4));
-        (string, string) publications = ("publications", Amounts.Print(range.Publications, 0));
+        (string, string) publications = ("publications on plots and forage", Amounts.Print(range.Publications, 0));
         var formulas = BlendFormulas.All;
         yield return (
             range switch

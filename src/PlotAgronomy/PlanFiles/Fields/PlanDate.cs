@@ -50,7 +50,11 @@ internal sealed class PlanDate(DayOfMonth counts = DayOfMonth.Asked) : PlanValue
         string month = typed.ToString();
         if (mayLackYear)
         {
-            at.Report(node, $"'{node.Text}' may be a day without its year, or the month {month}: write it such as '{Example}'");
+            string orMonth = counts == DayOfMonth.Asked ? "" : $", or '{MonthExample}' for the month";
+            at.Report(
+                node,
+                $"'{node.Text}' may be a day without its year, or the month {month}: write it such as '{Example}'{orMonth}"
+            );
             return false;
         }
 

@@ -52,7 +52,8 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
         var rate = shape.Required(
             "rate",
             new PlanRateRange("1.5 ton/ac", "1 to 1.5 ton/ac"),
-            "Rate as printed; of a range both ends are kept, and which is meant is asked.",
+            "Rate as printed, with its acre: a report's 2 tons are `2 ton/ac`; of a range both ends are kept, and which is "
+                + "meant is asked.",
             p => RateRange.Of(Of(p).OfBasis, Of(p).UpTo)
         );
         var bases = Choice(LimeBasis.Everything, b => b.Id);

@@ -22,7 +22,8 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
     {
         this.rest = rest;
         const string AnyName =
-            "Kind by common, scientific or market-class name; where a name fits several kinds `check` lists them.";
+            "Kind by common, scientific or market-class name; where a name fits several kinds, as oats, white clover and "
+            + "radish do, `check` lists them.";
         kind = Required("kind", Kind("crimson clover"), AnyName, k => k.Planned.Kind);
         Share = Optional(
             "shareOfFullStand",

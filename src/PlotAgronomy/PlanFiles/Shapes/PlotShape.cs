@@ -97,7 +97,7 @@ internal sealed class PlotShape : PlanShape<Plot>
         var standsNow = Optional("standsNow", standing, "What stands there now; bare ground when left out.", p =>
             p is { Cover: GroundCover.BareGround, CoverKind: null, CoverShare: 0 } ? null : p
         );
-        const string Before = "Kind that was sown there the season before, by common name.";
+        const string Before = "Kind that was sown there the season before, by common name; left out where none was.";
         var grewBefore = Optional("grewBefore", Kind("soybean"), Before, p => p.GrewBefore);
         IsCarriedOff = Required(
             "use",

@@ -36,18 +36,20 @@ internal static class PlannedWalks
         var lightest = Density.FromPoundsPerCubicFoot(LimingConstants.All["lightest-bulk"]);
         return order
             .Dressings.Where(d => d.MonthsAfterFirst == 0)
-            .Select(dressing => new PlannedWalk
-            {
-                What = offer.Item.Name,
-                Lime = dressing,
-                Pass = WalkedPass.For(
-                    dressing.Mass,
-                    OverThePasses(dressing.Rate, ground),
-                    ground?.Spacing ?? spreader.Swath,
-                    filling: Filling(spreader, lightest),
-                    package: offer.Package.IsWhole ? offer.Package.Weight : null
-                ),
-            });
+            .Select(dressing =>
+                Walk(
+                    offer.Item.Name,
+                    WalkedPass.For(
+                        dressing.Mass,
+                        OverThePasses(dressing.Rate, ground),
+                        ground?.Spacing ?? spreader.Swath,
+                        filling: Filling(spreader, lightest),
+                        package: offer.Package.IsWhole ? offer.Package.Weight : null
+                    ),
+                    ground,
+                    lime: dressing
+                )
+            );
     }
 
     private static IEnumerable<PlannedWalk> Fertilizer(
@@ -57,34 +59,54 @@ internal static class PlannedWalks
     ) =>
         (fertilizer.Purchase.OrNull()?.Lines ?? [])
             .Where(line => line.Product.LiquidDensity is null && line.Spread > Mass.Zero)
-            .Select(line => new PlannedWalk
-            {
-                What = line.Product.Name,
-                Pass = WalkedPass.For(
-                    line.Spread,
-                    OverThePasses(line.Rate, ground),
-                    ground?.Spacing ?? spreader.Swath,
-                    filling: Filling(spreader, FertilizerBulk.LightestOf(line.Product)),
-                    package: line.Offer.Package.IsWhole ? line.Offer.Package.Weight : null
-                ),
-            });
+            .Select(line =>
+                Walk(
+                    line.Product.Name,
+                    WalkedPass.For(
+                        line.Spread,
+                        OverThePasses(line.Rate, ground),
+                        ground?.Spacing ?? spreader.Swath,
+                        filling: Filling(spreader, FertilizerBulk.LightestOf(line.Product)),
+                        package: line.Offer.Package.IsWhole ? line.Offer.Package.Weight : null
+                    ),
+                    ground
+                )
+            );
 
     /// <summary>A drill is set by its chart and not walked.</summary>
     private static IEnumerable<PlannedWalk> Seed(PlotPlan plan, SpreadingAnswer? spreading, PlannedSpreader spreader) =>
         plan.Method == PlantingMethod.Drilled
             ? []
-            : (spreading?.Passes ?? []).Select(pass => new PlannedWalk
-            {
-                What = pass.Names,
-                Seed = pass,
-                Pass = WalkedPass.For(
-                    pass.Load,
-                    pass.Rate,
-                    pass.Laid.OrNull()?.Spacing ?? spreader.Swath,
-                    pass.Setting.OrNull(),
-                    Filling(spreader, pass.LightestBulk)
-                ),
-            });
+            : (spreading?.Passes ?? []).Select(pass =>
+                Walk(
+                    pass.Names,
+                    WalkedPass.For(
+                        pass.Load,
+                        pass.Rate,
+                        pass.Laid.OrNull()?.Spacing ?? spreader.Swath,
+                        pass.Setting.OrNull(),
+                        Filling(spreader, pass.LightestBulk)
+                    ),
+                    pass.Laid.OrNull(),
+                    seed: pass
+                )
+            );
+
+    private static PlannedWalk Walk(
+        string what,
+        WalkedPass pass,
+        FieldPasses? laid,
+        SowingPass? seed = null,
+        LimeDressing? lime = null
+    ) =>
+        new()
+        {
+            What = what,
+            Pass = pass,
+            HalfWay = HalfWay.Of(pass, laid),
+            Seed = seed,
+            Lime = lime,
+        };
 
     /// <summary>The load was weighed for the plot alone and must last over all that the passes cover.</summary>
     private static ApplicationRate OverThePasses(ApplicationRate rate, FieldPasses? ground) =>

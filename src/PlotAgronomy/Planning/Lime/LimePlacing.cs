@@ -7,11 +7,16 @@ namespace PlotAgronomy.Planning;
 internal static class LimePlacing
 {
     /// <summary>Lime is worked in where the ground is: for a tilled seedbed, before a drill where a depth is stated, and where
-    /// nothing is settled yet, for a rate is printed for lime worked in.</summary>
+    /// nothing is settled yet, for a rate is printed for lime worked in. After the seed no ground is worked.</summary>
     internal static LimePlacement Of(PlotPlan plan) =>
-        GrownKinds.IsTilled(plan) || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null, Kinds.IsEmpty: false }
-            ? LimePlacement.WorkedIn
-            : LimePlacement.Surface;
+        !IsAfterSeed(plan) && WorksTheGround(plan) ? LimePlacement.WorkedIn : LimePlacement.Surface;
+
+    /// <summary>Whether the lime goes on after the seed.</summary>
+    internal static bool IsAfterSeed(PlotPlan plan) => !plan.Kinds.IsEmpty && plan.LimeDate > plan.PlantingDate;
+
+    /// <summary>Whether the ground is worked before the seed.</summary>
+    internal static bool WorksTheGround(PlotPlan plan) =>
+        GrownKinds.IsTilled(plan) || plan is { Method: PlantingMethod.Drilled, TillageDepth: not null, Kinds.IsEmpty: false };
 
     /// <summary>The depth that lime is worked to; null where it stays on the surface, or nobody says.</summary>
     internal static Length? TreatedDepth(PlotPlan plan) => Of(plan) == LimePlacement.WorkedIn ? plan.TillageDepth : null;

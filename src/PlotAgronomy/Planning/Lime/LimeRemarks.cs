@@ -85,7 +85,7 @@ internal static class LimeRemarks
             yield return WeakBuffering.FindingFor(plan.LimeMethod!, plan.Soil, need, used);
         }
 
-        if (plan.TillageDepth is { } depth && LimePlacing.Of(plan) == LimePlacement.Surface)
+        if (plan.TillageDepth is { } depth && !LimePlacing.WorksTheGround(plan))
         {
             yield return FindingCatalog.Create(PlanningCodes.TillageUnused, ("depth", Amounts.Print(depth, "in", 1)));
         }
@@ -98,6 +98,12 @@ internal static class LimeRemarks
         foreach (var near in offers?.Costs.Select(c => c.NearSeed).OfType<Finding>() ?? [])
         {
             yield return near;
+        }
+
+        // Where fertilizer may be spread too, its own rule stands for both until water is known to be near.
+        if (offer is not null && (plan.Plot.IsNearWater ?? plan.FertilizerOffers.IsEmpty))
+        {
+            yield return FindingCatalog.Create(PlanningCodes.LimeNearWater);
         }
 
         if (offers?.CheapestForPlot?.Order?.Bags is { } bags && bags >= PlanningConstants.All["lime-in-bulk-from"])

@@ -22,6 +22,9 @@ public sealed class PlannedWalk
     /// <summary>Gets the dressing of lime; null for seed and fertilizer.</summary>
     public LimeDressing? Lime { get; init; }
 
+    /// <summary>What must be left half way; null where it is not walked with this spreader, or cannot be weighed.</summary>
+    internal HalfWay? HalfWay { get; init; }
+
     /// <summary>The drawing of its passes; null where they are not laid.</summary>
     internal string? Drawing => Seed?.Laid.OrNull()?.ToSvg();
 

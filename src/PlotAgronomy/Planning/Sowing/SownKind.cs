@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
+using PlotAgronomy.Spreading;
 using UnitsNet;
 
 namespace PlotAgronomy.Planning;
@@ -20,6 +21,9 @@ public sealed class SownKind
         this.plan = plan;
         this.sown = sown;
     }
+
+    /// <summary>The ground it is weighed for: the plot, and what the passes cover beside it.</summary>
+    internal Area Ground => sown;
 
     /// <summary>Gets the kind and its lot as planned.</summary>
     public required PlannedKind Planned { get; init; }
@@ -42,6 +46,9 @@ public sealed class SownKind
 
     /// <summary>What the planned lot gives; nothing where others give all.</summary>
     internal double PoundsOfPlannedLot => Weight.Pounds - FromOthers.Sum(l => l.Weight.Pounds);
+
+    /// <summary>What is weighed out of the planned lot.</summary>
+    internal Mass OfPlanned => Mass.FromPounds(PoundsOfPlannedLot);
 
     /// <summary>Gets the part of the seed that no lot on offer has; zero where there is enough.</summary>
     public Fraction Missing { get; init; }
@@ -99,7 +106,29 @@ public sealed class SownKind
     public ImmutableArray<WorkedLine> ShowWork()
     {
         double acres = sown.Acres;
-        return [.. BlendWork.LiveRate(Part), BlendWork.Weight(Part.Component, acres, Weight.Pounds)];
+        return [.. BlendWork.LiveRate(Part), .. GroundLine, BlendWork.Weight(Part.Component, acres, Weight.Pounds)];
+    }
+
+    /// <summary>Why more ground is sown than the plot has; nothing where it is not.</summary>
+    private ImmutableArray<WorkedLine> GroundLine
+    {
+        get
+        {
+            double acres = sown.Acres,
+                plot = plan.Plot.Area.Acres;
+            return Tolerance.AreEqual(acres, plot)
+                ? []
+                :
+                [
+                    SpreadingFormulas
+                        .All["spread-ground-covered"]
+                        .Line(
+                            $"{Amounts.Print(acres, 4)} ac",
+                            ("plot", $"{Amounts.Print(plot, 4)} ac"),
+                            ("part beside it", Amounts.Print((acres / plot) - 1, 4))
+                        ),
+                ];
+        }
     }
 
     /// <summary>What it is, in a few words.</summary>

@@ -61,7 +61,7 @@ internal static class SpreadingSolver
 
     /// <summary>The plot, and what its passes cover beside it.</summary>
     internal static Area SownGround(PlotPlan plan, FieldPasses? ground) =>
-        Area.FromAcres(plan.Plot.Area.Acres * (1 + (ground?.OutsideShare ?? 0)));
+        Area.FromAcres(SpreaderMath.AcresCovered(plan.Plot.Area.Acres, ground?.OutsideShare ?? 0));
 
     /// <summary>Spacing, not swath, decides gate, test run and walk alike: the passes are evened out over the plot.</summary>
     private static SowingPass Pass(

@@ -13,11 +13,16 @@ public sealed record WorkedLine(string Label, string Formula, string Numbers, Or
     /// <summary>The line as text.</summary>
     /// <returns>Text such as <c>Bulk rate = PLS rate / (purity x germination) = 8 / (0.98 x 0.85) = 9.6 lb/ac
     /// [SRC]</c>; a number seen only as another publication quotes it is marked <c>[SRC, secondary]</c>.</returns>
-    public override string ToString()
+    public override string ToString() => $"{Label} = {Formula} = {Numbers}{Place}";
+
+    /// <summary>Where its numbers stand, in brackets after a blank; nothing where the formula is no one's.</summary>
+    internal string Place
     {
-        string seenIn = Origin?.Status == DataStatus.Secondary ? $", {DataStatuses.Words[DataStatus.Secondary]}" : "";
-        string source = Origin is null ? "" : $" [{Origin}{seenIn}]";
-        return $"{Label} = {Formula} = {Numbers}{source}";
+        get
+        {
+            string seenIn = Origin?.Status == DataStatus.Secondary ? $", {DataStatuses.Words[DataStatus.Secondary]}" : "";
+            return Origin is null ? "" : $" [{Origin}{seenIn}]";
+        }
     }
 
     /// <summary>The line with the place its numbers stand in, where the formula itself has none.</summary>

@@ -157,6 +157,11 @@ internal sealed class TagDraft(KindCatalog catalog)
         }
         else if (rest == line)
         {
+            if (Current.Kind is null && labels.Count == 0 && !catalog.Candidates(rest).IsEmpty)
+            {
+                Current.Unclear = TagKind.Problem(rest, catalog);
+            }
+
             remarks.LeaveAside(line);
         }
     }

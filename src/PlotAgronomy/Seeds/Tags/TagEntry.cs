@@ -5,6 +5,9 @@ internal sealed class TagEntry
 {
     internal CropKind? Kind { get; set; }
 
+    /// <summary>What is wrong with a name that fits several kinds.</summary>
+    internal string? Unclear { get; set; }
+
     internal string? Variety { get; set; }
 
     internal string? Origin { get; set; }
@@ -27,7 +30,7 @@ internal sealed class TagEntry
         string name = Kind?.ShortName ?? "a component";
         if (Kind is null)
         {
-            problems.Add("A component names no kind: write 'Kind: ...' or its name on the line of its percentages.");
+            problems.Add(Unclear ?? "A component names no kind: write 'Kind: ...' or its name on the line of its percentages.");
         }
 
         if (!Percent.TryGetValue(TagPart.Pure, out double pure) || pure <= 0)

@@ -1,5 +1,7 @@
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Reference;
+using UnitsNet;
 
 namespace PlotAgronomy.Sheets;
 
@@ -12,40 +14,36 @@ internal static class BuySection
         var lime = answers.Lime.Told;
         var seed = answers.Seed.OrNull();
         var sheet = new SectionWriter("buy", "Buy", SheetPart.Front);
-        var rows = new List<SheetRow>();
-
-        void Add(string code, string item, string packages, decimal cost, params ReadOnlySpan<IWorkedResult> because)
-        {
-            var value = new FigureValue(packages, SheetAmount.Money(cost, plan.Currency));
-            rows.Add(sheet.Row(code, item, value, [item, packages, plan.Currency.Print(cost)], [], because));
-        }
-
+        var list = new ShoppingRows(sheet, plan);
         if (lime.Order.OrNull() is { Cost: decimal cost } order)
         {
             sheet.RestsOn([.. lime.RestsOn]);
-            Add("buy.lime", lime.Offer!.Item.Name, LimeSection.Bought(lime.Offer, order), cost, order);
+            list.Add(
+                "buy.lime",
+                lime.Offer!.Item.Name,
+                Line(lime.Offer, order.Product, LimeSection.Bought(lime.Offer, order), cost),
+                order
+            );
         }
 
         sheet.RestsOn(answers.Need.Told);
         var purchase = answers.Fertilizer.Told.Purchase.OrNull();
         foreach (var line in purchase?.Lines ?? [])
         {
-            Add(
+            list.Add(
                 FigureCode.Of("buy.fertilizer", FigureCode.Word(line.Product.Name)),
                 line.Product.Name,
-                FertilizerSection.Packages(line.Packages, line.Offer.Package),
-                line.Cost,
+                Line(line),
                 purchase!
             );
         }
 
         foreach (var line in answers.Fertilizer.Told.Later)
         {
-            Add(
+            list.Add(
                 FigureCode.Of("buy.nitrogen", FigureCode.Word(line.Product.Name)),
                 $"{line.Product.Name}, for the stand",
-                FertilizerSection.Packages(line.Packages, line.Offer.Package),
-                line.Cost,
+                Line(line),
                 answers.Fertilizer.Told.LaterNitrogen.Value.Purchase.Value
             );
         }
@@ -53,26 +51,25 @@ internal static class BuySection
         sheet.RestsOn(seed?.Blend);
         foreach (var sown in seed?.Kinds ?? [])
         {
-            Add(
+            var offer = sown.Planned.Offer;
+            list.Add(
                 FigureCode.Of("buy.seed", sown.Planned.Kind.Id),
-                $"{SheetText.Name(sown.Planned.Kind)}, lot {sown.Planned.Offer.Item.Label}",
-                FertilizerSection.Packages(sown.Packages, sown.Planned.Offer.Package),
-                sown.OfPlannedLot,
+                SheetText.Name(offer.Item),
+                Line(offer, sown.OfPlanned, FertilizerSection.Packages(sown.Packages, offer.Package), sown.OfPlannedLot),
                 sown.Bulk
             );
             foreach (var rest in sown.FromOthers)
             {
-                Add(
+                list.Add(
                     FigureCode.Of("buy.seed", sown.Planned.Kind.Id, FigureCode.Word(rest.Offer.Item.Label)),
-                    $"{SheetText.Name(sown.Planned.Kind)}, lot {rest.Offer.Item.Label}",
-                    FertilizerSection.Packages(rest.Packages, rest.Offer.Package),
-                    rest.Cost,
+                    SheetText.Name(rest.Offer.Item),
+                    Line(rest.Offer, rest.Weight, FertilizerSection.Packages(rest.Packages, rest.Offer.Package), rest.Cost),
                     sown.Bulk
                 );
             }
         }
 
-        if (rows.Count == 0)
+        if (list.IsEmpty)
         {
             sheet.Say("Nothing is bought now.");
         }
@@ -88,14 +85,13 @@ internal static class BuySection
         sheet.RestsOn([.. lime.RestsOn, answers.Need.Told, seed?.Blend]);
         var total = new FigureValue(plan.Currency.Print(answers.TotalCost), SheetAmount.Money(answers.TotalCost, plan.Currency));
         string all = answers.Seed.State == AnswerState.Open ? "all together, without the seed" : "all together";
-        if (rows.Count == 0)
+        if (list.IsEmpty)
         {
             sheet.Figure("buy.all", all, total, answers.TotalCostLine);
         }
         else
         {
-            rows.Add(sheet.Row("buy.all", all, total, [all, "", total.Text], [answers.TotalCostLine]));
-            sheet.Table(["item", "packages", "cost"], rows);
+            list.Close(all, total, answers.TotalCostLine);
         }
 
         if (!plan.Kinds.IsEmpty)
@@ -103,7 +99,19 @@ internal static class BuySection
             HeldSeed.SayNotBought(sheet, answers);
         }
 
+        if (answers.Fertilizer.Told.LaterNitrogen.TryGet(out var later) && later.Purchase.State == AnswerState.NoneNeeded)
+        {
+            string doses = string.Join(", then ", later.Doses.Select(d => $"{FertilizerSection.Dose(d)} {d.When}"));
+            sheet.Say($"Not bought: nitrogen for the stand, {doses}; too little for a bag of its own.");
+        }
+
         sheet.Remark(field.Buying.Select(f => (Finding.SeverityWords[f.Severity], SheetText.Sentence(f))));
         return sheet.Close();
     }
+
+    private static ShoppingLine Line(PurchaseLine line) =>
+        Line(line.Offer, line.Spread, FertilizerSection.Packages(line.Packages, line.Offer.Package), line.Cost);
+
+    private static ShoppingLine Line<T>(Offer<T> offer, Mass taken, string packages, decimal cost)
+        where T : class => new(offer.IsThere ? SheetText.Weight(taken) : null, packages, cost);
 }

@@ -22,7 +22,7 @@ internal static class HeldSeed
         }
     }
 
-    private static string Lot(KindVerdict held) => $"{SheetText.Name(held.Planned.Kind)}, lot {held.Planned.Offer.Item.Label}";
+    private static string Lot(KindVerdict held) => SheetText.Name(held.Planned.Offer.Item);
 
     private static string Then(KindVerdict held) =>
         held is { Kept: { } kept, TestMustShow: { } ph }

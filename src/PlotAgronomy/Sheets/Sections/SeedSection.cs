@@ -1,4 +1,5 @@
 using PlotAgronomy.Seeds;
+using UnitsNet;
 
 namespace PlotAgronomy.Sheets;
 
@@ -26,8 +27,8 @@ internal static class SeedSection
         }
 
         sheet.Say(
-            $"For {Amounts.Print(plan.Plot.Area, "ac", 3)}, {SowingMethods.Words[seed.SownBy]}. Bulk is seed as it lies in the "
-                + "bag, raised for what is not living; shares are of a full stand."
+            $"For {Ground(plan.Plot.Area, seed.Kinds[0].Ground)}, {SowingMethods.Words[seed.SownBy]}. Bulk is seed as it lies in "
+                + "the bag, raised for what is not living; shares are of a full stand."
         );
         sheet.RestsOn(seed.Blend);
         sheet.Table(
@@ -105,6 +106,12 @@ internal static class SeedSection
             sheet.Say(question.Text);
         }
     }
+
+    /// <summary>The plot, and what the passes cover beside it where that shows in the figure.</summary>
+    private static string Ground(Area plot, Area sown) =>
+        Amounts.Print(plot, "ac", 3) is var alone && Amounts.Print(sown, "ac", 3) is var all && alone == all
+            ? alone
+            : $"{all}: the {alone} of the plot, and what the passes cover beside it";
 
     private static string Rate(BulkSeedRate rate) => Amounts.Print(rate.PoundsPerAcre, 2);
 }

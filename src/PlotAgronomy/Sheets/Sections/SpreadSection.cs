@@ -22,27 +22,34 @@ internal static class SpreadSection
         Drill(sheet, answers);
         if (!walks.IsEmpty)
         {
-            sheet.Say($"{SheetText.Capital(spreader.Name)}, {Amounts.Print(walks[0].Pass.Spacing, "ft", 1)} between the lines.");
+            string name = SheetText.Capital(spreader.Name);
+            var laid = walks.FirstOrDefault(w => w.Drawing is not null);
+            if (laid is null)
+            {
+                string lines = Amounts.Print(walks[0].Pass.Spacing, "ft", 1);
+                sheet.Say(string.Join(' ', [$"{name}, {lines} between the lines.", .. Measured(walks)]));
+            }
+
             sheet.Table(
-                ["what", "on the scale", "fills", "gate", "100 ft", Course(walks) is { } one ? $"{one} use" : "a test run uses"],
+                [
+                    "what",
+                    "on the scale",
+                    "fills",
+                    "gate",
+                    Course(walks) is { } one ? $"{one} use" : "a test run uses",
+                    "half way",
+                ],
                 walks.Select(walk => Row(sheet, walk, Course(walks) is not null))
             );
-            if (walks.FirstOrDefault(w => w.Drawing is not null) is { Drawing: { } drawing } laid)
+            if (laid is { Drawing: { } drawing })
             {
-                sheet.Draw(drawing, $"The passes over the plot: {Passes(laid.Seed!.Laid.OrNull()!)}.");
+                sheet.Draw(drawing, $"{name}: {Passes(laid.Seed!.Laid.OrNull()!)}.");
             }
 
-            if (walks.FirstOrDefault(w => w.Pass.IsCrosswise) is { } twice)
+            string said = string.Join(' ', [.. laid is null ? [] : Measured(walks), .. Sentences(walks)]);
+            if (said.Length > 0)
             {
-                sheet.Say(
-                    "Each way: walk the plot twice, the second time across the first, each time at half the rate. Once over is "
-                        + $"about {SheetText.Distance(Once(twice.Seed!))}; the second time is as much again."
-                );
-            }
-
-            if (walks.Any(w => !w.Pass.IsTooMany))
-            {
-                sheet.Say($"{string.Concat(Measured(walks).Select(m => $"{m} "))}{TestRun}");
+                sheet.Say(said);
             }
         }
 
@@ -51,8 +58,27 @@ internal static class SpreadSection
     }
 
     private const string TestRun =
-        "First a test run, on the first pass: weigh the hopper, walk, weigh again. Too much: faster, or close the gate. Too "
-        + "little: slower, or open it. Half way over the plot half must be gone: if not, change your pace, not the gate.";
+        "Test run on the first pass: weigh, walk, weigh again. Too much: faster, or close the gate; too little: slower, or "
+        + "open it.";
+
+    private static IEnumerable<string> Sentences(ImmutableArray<PlannedWalk> walks)
+    {
+        if (walks.FirstOrDefault(w => w.Pass.IsCrosswise) is { } twice)
+        {
+            yield return "Each way: walk the plot twice, the second time across the first, each time at half the rate, "
+                + $"about {SheetText.Distance(Once(twice.Seed!))}.";
+        }
+
+        if (walks.Any(w => !w.Pass.IsTooMany))
+        {
+            yield return TestRun;
+        }
+
+        if (HalfWayWords.Rule(walks) is { Length: > 0 } rule)
+        {
+            yield return rule;
+        }
+    }
 
     private static Length Once(SowingPass pass) => pass.Laid.OrNull()?.Path ?? pass.Walk.Distance;
 
@@ -74,7 +100,7 @@ internal static class SpreadSection
     }
 
     private static string Passes(FieldPasses layout) =>
-        $"{Amounts.Print(layout.Passes.Length, 0)} of up to {Amounts.Print(layout.LongestFeet, 0)} ft, "
+        $"{Amounts.Print(layout.Passes.Length, 0)} passes of up to {Amounts.Print(layout.LongestFeet, 0)} ft, "
         + $"{Amounts.Print(layout.Spacing, "ft", 1)} apart, {Amounts.Print(layout.Turns, 0)} turns, "
         + $"{SheetText.Distance(layout.Path)} in all";
 
@@ -92,15 +118,18 @@ internal static class SpreadSection
                 SheetText.Load(pass),
                 Hopper(pass),
                 Gate(walk),
-                pass.TimePer100Feet is { } time ? Amounts.Print(time, "s", 0) : "-",
                 pass.IsTooMany ? "-"
-                : isHeaded ? $"{SheetText.Weight(pass.TestRunCatch)}{each}"
+                : isHeaded ? $"{SheetText.ByHopper(pass.TestRunCatch)}{each}"
                 : test,
+                walk.HalfWay is { } half ? HalfWayWords.Left(half) : "-",
             ],
             [],
-            [pass, .. walk.Seed?.Setting.OrNull() is { } setting ? [setting] : ImmutableArray<IWorkedResult>.Empty]
+            [pass, .. Besides(walk)]
         );
     }
+
+    private static IEnumerable<IWorkedResult> Besides(PlannedWalk walk) =>
+        new IWorkedResult?[] { walk.Seed?.Setting.OrNull(), walk.HalfWay }.OfType<IWorkedResult>();
 
     /// <summary>The test run, where it is one length for all walks.</summary>
     private static string? Course(ImmutableArray<PlannedWalk> walks) =>
@@ -118,8 +147,10 @@ internal static class SpreadSection
 
     private static string Gate(PlannedWalk walk) =>
         walk.Pass.IsTooMany ? "no"
-        : walk.Seed?.Run is { } run ? Amounts.Print(run.Gate, 2)
+        : walk.Seed?.Run is { } run ? $"{Amounts.Print(run.Gate, 2)}{Pace(walk.Pass)}"
         : "test run";
+
+    private static string Pace(WalkedPass pass) => pass.TimePer100Feet is { } time ? $", {Amounts.Print(time, "s", 0)}" : "";
 
     /// <summary>Which seed a gate was measured with, where it is not all that goes through.</summary>
     private static IEnumerable<string> Measured(ImmutableArray<PlannedWalk> walks) =>

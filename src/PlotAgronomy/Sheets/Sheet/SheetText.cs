@@ -17,6 +17,9 @@ internal static class SheetText
 
     internal static string Weight(BulkSeedMass seed) => Weight(Mass.FromPounds(seed.Pounds));
 
+    /// <summary>What a hopper on a hanging scale is lighter by: no grams.</summary>
+    internal static string ByHopper(Mass mass) => mass.Pounds < 1 ? Amounts.Print(mass, "oz", 1) : Weight(mass);
+
     internal static string LeftOver(Mass mass)
     {
         double pounds = mass.Pounds;
@@ -26,6 +29,10 @@ internal static class SheetText
     internal static string LeftOver(BulkSeedMass seed) => LeftOver(Mass.FromPounds(seed.Pounds));
 
     internal static string Name(CropKind kind) => kind.ShortName;
+
+    /// <summary>A lot by its mark, where it has one of its own.</summary>
+    internal static string Name(SeedLot lot) =>
+        lot.Label == lot.Kind.CommonName ? Name(lot.Kind) : $"{Name(lot.Kind)}, lot {lot.Label}";
 
     internal static string Rate(ApplicationRate rate) =>
         Amounts.Print(

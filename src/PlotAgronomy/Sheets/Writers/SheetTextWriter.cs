@@ -125,7 +125,7 @@ internal sealed class SheetTextWriter(int width, bool showWork)
 
             foreach (var line in figure.ShowWork())
             {
-                grid.Add("", $"  {line.Label}", $"{line.Formula} = {line.Numbers}{SourceOf(line)}");
+                grid.Add("", $"  {line.Label}", $"{line.Formula} = {line.Numbers}{line.Place}");
             }
         }
 
@@ -187,8 +187,6 @@ internal sealed class SheetTextWriter(int width, bool showWork)
     }
 
     private void Line(string line) => page.Append(line.TrimEnd()).Append('\n');
-
-    private static string SourceOf(WorkedLine line) => line.Origin is null ? "" : $" [{line.Origin}]";
 
     private static bool LooksLikeNumber(string cell) => cell.Length == 0 || char.IsAsciiDigit(cell[0]) || cell == "-";
 }

@@ -159,8 +159,8 @@ internal static class FertilizerSection
     private static string Spread(Purchase purchase) =>
         string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of it"));
 
-    private static string Dose(NitrogenDose dose) =>
-        $"{Amounts.Print(dose.Low.PoundsPerAcre, 0)} to {Amounts.Print(dose.High, "lb/ac", 0)}";
+    internal static string Dose(NitrogenDose dose) =>
+        $"{LimeSection.FromTo(dose.Low.PoundsPerAcre, dose.High.PoundsPerAcre, 0)} lb/ac";
 
     /// <summary>The need under each plausible answer to what is asked, side by side.</summary>
     private static void Cases(SectionWriter sheet, PlotAnswers answers)
