@@ -120,5 +120,5 @@ internal static class CutChoices
         };
     }
 
-    private static string Names(IEnumerable<string> names) => string.Join(" and ", names.Distinct());
+    private static string Names(IEnumerable<string> names) => string.Join(", ", names.Distinct());
 }
