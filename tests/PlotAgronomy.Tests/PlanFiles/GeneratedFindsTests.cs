@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using PlotAgronomy.Blends;
 using PlotAgronomy.Sheets;
+using PlotAgronomy.Spreading;
 using PlotAgronomy.Tests.Blends;
 using PlotAgronomy.Tests.Support;
 using UnitsNet;
@@ -32,6 +33,42 @@ public class GeneratedFindsTests
             EditedPlan.Set(plan, $"materials.{list}.1.package", "0.01 lb");
         }));
         Assert.Contains(reading.Problems, p => p.ToString().Contains($"{list}[1]", StringComparison.Ordinal) && p.ToString().Contains("cannot be counted out", StringComparison.Ordinal));
+    }
+
+    /// <summary>By hand: whatever 1.25 ac need, at a thousand-millionth of its strength it is ten times as many thousand million
+    /// packages as a count holds.</summary>
+    [Theory]
+    [InlineData("materials.seedLots.1.germination", "0.0000001 %", "seedLots[1]")]
+    [InlineData("materials.seedLots.1.pureSeed", "0.0000001 %", "seedLots[1]")]
+    [InlineData("materials.fertilizers.0.analysis", "0.0000000001-0-0", "fertilizers[0]")]
+    [InlineData("spreader.hopper", "0.0000000015 gal", "hopper")]
+    [InlineData("spreader.hopper", "0.0000000015 lb", "hopper")]
+    public void Goods_next_to_nothing_are_a_mistake_at_their_place(string path, string typed, string place)
+    {
+        var reading = PlanFile.Read(EditedPlan.With("fall-blend", path, $"\"{typed}\""));
+        var problem = Assert.Single(reading.Problems);
+        Assert.Contains(place, problem.ToString(), StringComparison.Ordinal);
+        Assert.Contains("cannot be counted out", problem.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0.00000015", false)]
+    [InlineData("60", true)]
+    public void Lime_of_next_to_no_strength_is_a_mistake_at_its_place(string cce, bool isRead)
+    {
+        var reading = PlanFile.Read(EditedPlan.With("fall-blend", "materials.lime.1.cce", cce));
+        Assert.Equal(isRead, reading.Plan is not null);
+        Assert.Equal(!isRead, reading.Problems.Any(p => p.ToString().Contains("cannot be counted out", StringComparison.Ordinal)));
+    }
+
+    /// <summary>A crumb in a hopper of 25 lb is one filling, not none, and it weighs what the load weighs.</summary>
+    [Fact]
+    public void A_load_next_to_nothing_is_one_filling()
+    {
+        var crumb = Mass.FromPounds(1e-9);
+        var pass = WalkedPass.For(crumb, ApplicationRate.FromPoundsPerAcre(5), Length.FromFeet(12), filling: Mass.FromPounds(25));
+        Assert.Equal(1, pass.Fillings);
+        Assert.Equal(crumb.Pounds, pass.PerFilling!.Value.Pounds, 15);
     }
 
     /// <summary>Six bags of a quarter of an ounce on a tenth of an acre are counted as ever.</summary>

@@ -65,6 +65,19 @@ public sealed partial class LimingMaterial
         : CcePercent is > 0 and { } cce ? LimeSums.StrengthFactor(LimingConstants.All["ordinary-lime-cce"], cce)
         : null;
 
+    /// <summary>Share of pure carbonate that a pound of it is worth at the least, by whatever its label says; a figure of 0 says
+    /// nothing here.</summary>
+    internal double LeastStrength =>
+        StatedFigures
+            .Select(f => f.Value / f.Index.Whole)
+            .Append((CcePercent ?? 100) / 100 * (1 - Moisture.Value) * LeastPassing)
+            .Where(s => s > 0)
+            .DefaultIfEmpty(1)
+            .Min();
+
+    private double LeastPassing =>
+        Sieves?.Passing.Select(p => p.Passing.Value).Where(p => p > 0).DefaultIfEmpty(1).Min() ?? 1;
+
     /// <summary>Describes a material by its analysis.</summary>
     /// <param name="name">Name.</param>
     /// <param name="form">What it is.</param>

@@ -14,7 +14,7 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
         var name = Required("name", Text("shoulder spreader"), "Name.", s => s.Name);
         Swath = Required("swath", Length("14 ft"), "Width that one pass covers evenly.", s => s.Swath);
         const string Holds = "What the hopper holds: a volume, or the weight that its label states.";
-        var hopper = Optional("hopper", new PlanPackage("25 lb"), Holds, s =>
+        Hopper = Optional("hopper", new PlanPackage("25 lb"), Holds, s =>
             s.Hopper is null && s.HopperWeight is null
                 ? null
                 : new PackageSize(s.Hopper is null ? s.HopperWeight : null, s.Hopper)
@@ -28,8 +28,8 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
             {
                 Name = at.Get(name),
                 Swath = at.Get(Swath),
-                Hopper = at.Maybe(hopper)?.Volume,
-                HopperWeight = at.Maybe(hopper)?.Weight,
+                Hopper = at.Maybe(Hopper)?.Volume,
+                HopperWeight = at.Maybe(Hopper)?.Weight,
                 HopperWeightOf = at.Find(hopperOf),
                 Runs = at.All(runs),
             }
@@ -37,6 +37,8 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
     }
 
     internal PlanField<Length> Swath { get; }
+
+    internal PlanField<PackageSize> Hopper { get; }
 
     private static PlanShape<SpreaderRun> Run(PlanField<PaceCalibration> pace)
     {

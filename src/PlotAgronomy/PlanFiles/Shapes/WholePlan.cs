@@ -105,11 +105,20 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 plotShape.CheckStrips(ground, at.Find(plot), swath);
             }
 
-            if (at.Find(plot) is { } sown && at.Part(materials) is { } goods)
+            if (at.Find(plot) is { } sown)
             {
-                PackageCounts.Check(goods, limes, sown.Area);
-                PackageCounts.Check(goods, fertilizers, sown.Area);
-                PackageCounts.Check(goods, seedLots, sown.Area);
+                var counts = new PackageCounts(sown.Area);
+                if (at.Part(materials) is { } goods)
+                {
+                    counts.Check(goods, limes, PackageCounts.MostOf);
+                    counts.Check(goods, fertilizers, PackageCounts.MostOf);
+                    counts.Check(goods, seedLots, PackageCounts.MostOf);
+                }
+
+                if (at.Part(spreader) is { } walked)
+                {
+                    counts.Check(walked, spreaderShape.Hopper);
+                }
             }
 
             if (at.Problems.Count > 0)

@@ -131,7 +131,7 @@ public sealed class WalkedPass : IWorkedResult
             Rate = rate,
             Spacing = spacing,
             IsCrosswise = isCrosswise,
-            Fillings = filling is { } held ? Package.RoundUp(load, held) : null,
+            Fillings = filling is { } held ? Math.Max(1, Package.RoundUp(load, held)) : null,
             PackageWeight = package,
             TimePer100Feet = isCrosswise ? time / 2 : time,
             TestRun = TestRunFinding.Spared(
