@@ -36,6 +36,9 @@ public sealed partial class Package
     /// <summary>Gets the density of what is in a jug; null for what is sold by weight.</summary>
     public Density? Density { get; }
 
+    /// <summary>The weight of one where it is sold whole; null for what is sold loose.</summary>
+    internal Mass? WholeWeight => IsWhole ? Weight : null;
+
     internal double Pounds
     {
         get

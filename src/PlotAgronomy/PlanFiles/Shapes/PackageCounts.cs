@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Seeds;
 using UnitsNet;

@@ -100,11 +100,11 @@ internal static class PlanFindings
         string name = sown.Planned.Kind.ShortName;
         return sown
             .Bulk.Findings.Concat(sown.Planned.Offer.Item.Cautions(method))
-            .Select(f => f.Subject == name ? f : f.About($"{name}, lot {sown.Planned.Offer.Item.Label}"));
+            .Select(f => f.Subject == name ? f : f.About(sown.Planned.Offer.Item.ToString()));
     }
 
     private static IEnumerable<Finding> OfTest(SownKind sown) =>
-        sown.Test.Findings.Select(f => f.About($"{sown.Planned.Kind.ShortName}, lot {sown.Planned.Offer.Item.Label}"));
+        sown.Test.Findings.Select(f => f.About(sown.Planned.Offer.Item.ToString()));
 
     /// <summary>Where the recommendation system itself remarks on the sampled depth, the general caution would only say it
     /// twice.</summary>

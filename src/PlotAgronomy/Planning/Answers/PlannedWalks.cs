@@ -44,7 +44,7 @@ internal static class PlannedWalks
                         OverThePasses(dressing.Rate, ground),
                         ground?.Spacing ?? spreader.Swath,
                         filling: Filling(spreader, lightest),
-                        package: offer.Package.IsWhole ? offer.Package.Weight : null
+                        package: offer.Package.WholeWeight
                     ),
                     ground,
                     lime: dressing
@@ -67,7 +67,7 @@ internal static class PlannedWalks
                         OverThePasses(line.Rate, ground),
                         ground?.Spacing ?? spreader.Swath,
                         filling: Filling(spreader, FertilizerBulk.LightestOf(line.Product)),
-                        package: line.Offer.Package.IsWhole ? line.Offer.Package.Weight : null
+                        package: line.Offer.Package.WholeWeight
                     ),
                     ground
                 )

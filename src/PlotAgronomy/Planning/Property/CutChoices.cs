@@ -40,7 +40,7 @@ internal static class CutChoices
         var plan = plot.Plan;
         var lime = plot.Lime.Told;
         ImmutableArray<double?> lowest = [.. GrownKinds.Of(plan).Select(k => k.Kind.LowestPhOn(plan.Soil))];
-        double margin = PlanningConstants.All["substitute-margin"];
+        double margin = PlanningConstants.All["ph-margin"];
         if (
             lime.Offer is { } offer
             && lime.TargetPh is { } target

@@ -18,8 +18,6 @@ internal sealed class PlotNeeds(PlotAnswers answers, ImmutableHashSet<(string Pl
             .. Seed(),
         ];
 
-    internal static string NameOf(SeedLot lot) => $"{lot.Kind.ShortName}, lot {lot.Label}";
-
     private bool Has(PlotPart part) => !leftOut.Contains((answers.Plan.Plot.Name, part));
 
     private IEnumerable<PlotProduct> Lime()
@@ -63,12 +61,12 @@ internal sealed class PlotNeeds(PlotAnswers answers, ImmutableHashSet<(string Pl
     {
         if (kind.PoundsOfPlannedLot > 0)
         {
-            yield return Product(NameOf(kind.Planned.Offer.Item), kind.Planned.Offer, Mass.FromPounds(kind.PoundsOfPlannedLot));
+            yield return Product(kind.Planned.Offer.Item.ToString(), kind.Planned.Offer, Mass.FromPounds(kind.PoundsOfPlannedLot));
         }
 
         foreach (var lot in kind.FromOthers)
         {
-            yield return Product(NameOf(lot.Offer.Item), lot.Offer, lot.Weight);
+            yield return Product(lot.Offer.Item.ToString(), lot.Offer, lot.Weight);
         }
     }
 

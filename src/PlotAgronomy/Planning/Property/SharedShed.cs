@@ -14,7 +14,7 @@ internal sealed class SharedShed
     {
         lime = new(m => m.Name, parts);
         fertilizer = new(p => p.Name, parts);
-        seed = new(PlotNeeds.NameOf, parts);
+        seed = new(lot => lot.ToString(), parts);
         lime.Stock(plans.SelectMany(p => p.LimeOffers));
         fertilizer.Stock(plans.SelectMany(p => p.FertilizerOffers));
         seed.Stock(plans.SelectMany(p => p.SeedOffers).Concat(plans.SelectMany(p => p.Kinds).Select(k => k.Offer)));

@@ -10,9 +10,6 @@ namespace PlotAgronomy.Planning;
 internal sealed class SharedShelf<T>(Func<T, string> nameOf, OfferParts parts)
     where T : class
 {
-    /// <summary>Less than this is what a scale leaves in the bag.</summary>
-    private const double Crumbs = 0.01;
-
     private readonly Dictionary<ProductKey, Offer<T>> offers = [];
     private readonly Dictionary<ProductKey, double> taken = [];
 
@@ -76,7 +73,7 @@ internal sealed class SharedShelf<T>(Func<T, string> nameOf, OfferParts parts)
 
     private IEnumerable<Offer<T>> Opened(Offer<T> of, double pounds)
     {
-        if (pounds > Crumbs)
+        if (pounds > PlanningConstants.All["left-in-bag"])
         {
             var open = Offer.InBags(of.Item, Mass.FromPounds(pounds), 0) with { Available = 1 };
             parts.Add(open, WholeOf(of));

@@ -19,7 +19,7 @@ internal sealed class DressingReader(PlotAnswers answers)
     {
         ImmutableArray<PurchaseLine> lines = [.. Lines(answers, product)];
         var first = lines[0];
-        var bag = first.Offer.Package.IsWhole ? first.Offer.Package.Weight : (Mass?)null;
+        var bag = first.Offer.Package.WholeWeight;
         var whole = Mass.FromPounds(lines.Sum(l => l.Spread.Pounds));
         return new()
         {

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Records;
 using PlotAgronomy.Reference;
-using UnitsNet;
 
 namespace PlotAgronomy.Planning;
 
@@ -59,7 +58,7 @@ internal sealed class SingleEntry(PlotAnswers answers, PlotBook book)
             Plot = plan.Plot.Name,
             Material = offer.Item,
             IsWorkedIn = LimePlacing.Of(plan) == Liming.LimePlacement.WorkedIn,
-            Loads = TypedText.Loads(amount, BagOf(offer.Package)),
+            Loads = TypedText.Loads(amount, offer.Package.WholeWeight),
         };
     }
 
@@ -72,7 +71,7 @@ internal sealed class SingleEntry(PlotAnswers answers, PlotBook book)
             On = on,
             Plot = plan.Plot.Name,
             Product = offer.Item,
-            Loads = TypedText.Loads(amount, BagOf(offer.Package)),
+            Loads = TypedText.Loads(amount, offer.Package.WholeWeight),
         };
     }
 
@@ -115,8 +114,6 @@ internal sealed class SingleEntry(PlotAnswers answers, PlotBook book)
     private BookEntry Find(string name) =>
         book.Current.FirstOrDefault(e => string.Equals(e.Id, name, StringComparison.OrdinalIgnoreCase))
         ?? throw new FormatException($"no entry that holds is called '{name}'; history lists their names");
-
-    private static Mass? BagOf(Package package) => package.IsWhole ? package.Weight : null;
 
     /// <summary>The offer named at the beginning of the text, and the rest; else the one that was planned.</summary>
     private static (Offer<T> Offer, string After) Offered<T>(

@@ -102,7 +102,7 @@ internal static class WaysIntoPlan
             Kinds =
             [
                 .. plan.Kinds.Select(k =>
-                    SeedQuestions.InWords(k.Offer.Item) == question.Subject
+                    k.Offer.Item.ToString() == question.Subject
                         ? k with
                         {
                             Offer = k.Offer with { Item = k.Offer.Item with { TestMonth = month } },

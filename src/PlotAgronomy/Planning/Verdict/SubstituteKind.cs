@@ -30,7 +30,7 @@ public sealed class SubstituteKind
     internal bool IsAtItsEdge =>
         TestMustShow is null
         && plan.Soil.WaterPh is { } today
-        && !Tolerance.IsAbove(today.Value, LowestPh + PlanningConstants.All["substitute-margin"]);
+        && !Tolerance.IsAbove(today.Value, LowestPh + PlanningConstants.All["ph-margin"]);
 
     /// <summary>Gets the wettest ground it stands, where it is known.</summary>
     public DrainageClass? WettestDrainage => Kind.Drainage?.Wettest;

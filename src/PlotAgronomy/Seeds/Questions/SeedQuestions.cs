@@ -48,9 +48,6 @@ internal static class SeedQuestions
             ("ranges", string.Join("; ", few.Select(f => RangeOf(f.Kind, f.Printed))))
         );
 
-    /// <summary>The lot as a question names it.</summary>
-    internal static string InWords(SeedLot lot) => $"{lot.Kind.ShortName}, lot {lot.Label}";
-
     private static string RangeOf(CropKind kind, PureLiveSeedRateRange printed)
     {
         string high =
@@ -74,7 +71,7 @@ internal static class SeedQuestions
             SeedCodes.AskHomeTest,
             Fraction.FromPercent,
             germination => Amounts.Print(germination, 0),
-            ("lot", $"{lot.Kind.ShortName}, lot {lot.Label}"),
+            ("lot", lot.ToString()),
             ("purity", $"{Amounts.Print(SeedConstants.All["untagged-purity"], 0)} %")
         );
 
@@ -88,6 +85,6 @@ internal static class SeedQuestions
                 return Seeds.TestMonth.FromYearAndMonth(day.Year, day.Month);
             },
             month => month.ToString(),
-            ("lot", InWords(lot))
+            ("lot", lot.ToString())
         );
 }
