@@ -339,4 +339,10 @@ public static class Amounts
     /// <param name="decimals">Most decimals to show.</param>
     /// <returns>Text such as <c>1,234.5</c>.</returns>
     public static string Print(double number, int decimals) => UnitWords.Rounded(number, decimals);
+
+    /// <summary>So many things, in the singular where it is one: <c>1 bag</c>, <c>1,200 bags</c>.</summary>
+    internal static string PrintCount(int count, string thing) => $"{Print(count, 0)} {thing}{PluralOf(Print(count, 0))}";
+
+    /// <summary>What a word ends in behind a number: nothing behind 1.</summary>
+    internal static string PluralOf(string number) => number == "1" ? "" : "s";
 }

@@ -27,5 +27,5 @@ public sealed class PlanReadResult
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        Plan is null ? $"{Amounts.Print(Problems.Length, 0)} mistake(s)" : "a plan without mistakes";
+        Plan is null ? Amounts.PrintCount(Problems.Length, "mistake") : "a plan without mistakes";
 }

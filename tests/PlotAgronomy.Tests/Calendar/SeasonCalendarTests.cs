@@ -91,7 +91,7 @@ public class SeasonCalendarTests
         var season = SeasonCalendar.Of(Request(limeOn: SowOn.AddDays(-14))).Value;
         var late = Assert.Single(season.Findings, f => f.Code == "calendar-lime-late");
         Assert.Equal(FindingSeverity.Warning, late.Severity);
-        Assert.Contains("14 day(s)", late.Text, StringComparison.Ordinal);
+        Assert.Contains("14 days", late.Text, StringComparison.Ordinal);
         Assert.Contains("2026-11-28", late.Text, StringComparison.Ordinal);
         Assert.True(Find(season, "retest").DaysShort > 0);
         Assert.Equal(0, Find(season, "sow-1").DaysShort);
@@ -105,7 +105,7 @@ public class SeasonCalendarTests
         var lime = Find(season, "lime-worked-in");
         Assert.Equal(new DateOnly(2026, 8, 1), lime.Earliest);
         Assert.Equal(49, lime.DaysShort);
-        Assert.Contains(season.Findings, f => f.Code == "calendar-lead-short" && f.Text.Contains("49 day(s)", StringComparison.Ordinal));
+        Assert.Contains(season.Findings, f => f.Code == "calendar-lead-short" && f.Text.Contains("49 days short", StringComparison.Ordinal));
         Assert.DoesNotContain(season.Tasks, t => t.Id == "sample");
     }
 

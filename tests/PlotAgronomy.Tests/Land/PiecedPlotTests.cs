@@ -54,7 +54,7 @@ public class PiecedPlotTests
     public void As_many_diagonals_as_triangles_need()
     {
         var refused = Assert.Throws<ArgumentException>(() => PlotArea.FromSidesAndDiagonals([Feet(100), Feet(100), Feet(100), Feet(100)]));
-        Assert.Contains("4 sides need 1 diagonal(s) from corner 1", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("4 sides need 1 diagonal from corner 1", refused.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => PlotArea.FromSidesAndDiagonals([Feet(100), Feet(100)]));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlotArea.FromSidesAndDiagonals([Feet(100), Feet(0), Feet(100)]));
     }

@@ -75,7 +75,7 @@ public class PacedPlotFileTests
     public void A_diagonal_that_is_missing_is_asked_for()
     {
         var problem = Assert.Single(PlanFile.Read(Plan(FiveSides.Replace(", \"64 paces\"", "", StringComparison.Ordinal))).Problems);
-        Assert.Contains("5 sides need 2 diagonal(s)", problem.Text, StringComparison.Ordinal);
+        Assert.Contains("5 sides need 2 diagonals", problem.Text, StringComparison.Ordinal);
     }
 
     /// <summary>Source: hand algebra, (200 x 120 - 80 x 50) / 43,560 ac.</summary>

@@ -27,7 +27,7 @@ public sealed partial class PlotArea
             throw new ArgumentException(
                 sides.Count < Fewest
                     ? "At least 3 sides are needed."
-                    : $"{Amounts.Print(sides.Count, 0)} sides need {Amounts.Print(wanted, 0)} diagonal(s) from corner 1, to "
+                    : $"{Amounts.Print(sides.Count, 0)} sides need {Amounts.PrintCount(wanted, "diagonal")} from corner 1, to "
                         + $"corner 3 and on; found {Amounts.Print(diagonals.Count, 0)}.",
                 nameof(diagonals)
             );

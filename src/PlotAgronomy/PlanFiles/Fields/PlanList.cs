@@ -45,7 +45,7 @@ internal sealed class PlanList<TRead, TWrite>(PlanValue<TRead, TWrite> item, int
         {
             at.Report(
                 node,
-                string.Create(CultureInfo.InvariantCulture, $"expected at least {fewest} item(s), found {node.Items.Count}")
+                $"expected at least {Amounts.PrintCount(fewest, "item")}, found {Amounts.Print(node.Items.Count, 0)}"
             );
         }
 

@@ -56,7 +56,8 @@ internal sealed class PackageCounts(Area area)
     /// <summary>The most of a fertilizer that an acre takes, in lb: the highest need by the least it holds of any
     /// nutrient.</summary>
     internal static double MostOf(FertilizerProduct product) =>
-        PlanLimits.All["need-high"] / product.Analysis.Holds.Select(n => product.Analysis.Percent(n) / 100).DefaultIfEmpty(1).Min();
+        PlanLimits.All["need-high"]
+        / product.Analysis.Holds.Select(n => product.Analysis.Percent(n) / 100).DefaultIfEmpty(1).Min();
 
     private string Plot => Amounts.Print(area, "ac", 2);
 

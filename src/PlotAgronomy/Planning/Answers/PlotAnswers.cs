@@ -98,5 +98,5 @@ public sealed class PlotAnswers
     /// <summary>The plan and how its questions stand.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{Plan}: {Plan.Currency.Print(TotalCost)}, {Amounts.Print(Questions.Length, 0)} open question(s)";
+        $"{Plan}: {Plan.Currency.Print(TotalCost)}, {Amounts.PrintCount(Questions.Length, "open question")}";
 }

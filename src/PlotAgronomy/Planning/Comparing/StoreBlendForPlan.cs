@@ -57,5 +57,5 @@ public sealed class StoreBlendForPlan
 
     /// <summary>The blend, its bags and their cost.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Comparison.Bag}: {Amounts.Print(Bags, 0)} bag(s), {plan.Currency.Print(BagsCost)}";
+    public override string ToString() => $"{Comparison.Bag}: {Amounts.PrintCount(Bags, "bag")}, {plan.Currency.Print(BagsCost)}";
 }

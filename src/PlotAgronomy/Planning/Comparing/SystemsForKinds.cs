@@ -75,5 +75,5 @@ public sealed class SystemsForKinds
     /// <summary>The kinds and who answers.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{string.Join(", ", Kinds.Select(k => k.ShortName))}: {Amounts.Print(Answering.Length, 0)} system(s) answer";
+        $"{string.Join(", ", Kinds.Select(k => k.ShortName))}: {Amounts.PrintCount(Answering.Length, "system")} with an answer";
 }

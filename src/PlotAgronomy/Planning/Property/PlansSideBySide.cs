@@ -36,12 +36,8 @@ public sealed class PlansSideBySide
     {
         Guard.NotNull(first);
         Guard.NotNull(second);
-        return first.Currency.Code == second.Currency.Code
-            ? new(first.Solve(), second.Solve())
-            : throw new ArgumentException(
-                $"The plans have prices in {first.Currency.Code} and {second.Currency.Code}.",
-                nameof(second)
-            );
+        OneCurrency.Of([first, second], nameof(second));
+        return new(first.Solve(), second.Solve());
     }
 
     /// <summary>Both plans.</summary>

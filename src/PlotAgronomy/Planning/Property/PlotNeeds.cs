@@ -61,7 +61,8 @@ internal sealed class PlotNeeds(PlotAnswers answers, ImmutableHashSet<(string Pl
     {
         if (kind.PoundsOfPlannedLot > 0)
         {
-            yield return Product(kind.Planned.Offer.Item.ToString(), kind.Planned.Offer, Mass.FromPounds(kind.PoundsOfPlannedLot));
+            var planned = kind.Planned.Offer;
+            yield return Product(planned.Item.ToString(), planned, Mass.FromPounds(kind.PoundsOfPlannedLot));
         }
 
         foreach (var lot in kind.FromOthers)

@@ -163,12 +163,8 @@ public sealed class PropertyPlan
             throw new ArgumentException($"Two plans are of the plot '{twice.Key}'.", nameof(plans));
         }
 
-        return plans.Select(p => p.Currency.Code).Distinct().Count() == 1
-            ? Cheapest(plans)
-            : throw new ArgumentException(
-                $"The plans have prices in {string.Join(" and ", plans.Select(p => p.Currency.Code).Distinct())}.",
-                nameof(plans)
-            );
+        OneCurrency.Of(plans, nameof(plans));
+        return Cheapest(plans);
     }
 
     private static PropertyPlan Cheapest(IReadOnlyList<PlotPlan> plans)

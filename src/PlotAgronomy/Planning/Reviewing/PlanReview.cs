@@ -65,5 +65,5 @@ public sealed class PlanReview
     /// <summary>The plot and how many changes.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{Last.Plot.Name}: {Amounts.Print(Changes.Count(c => c.IsMade), 0)} change(s) for the next year";
+        $"{Last.Plot.Name}: {Amounts.PrintCount(Changes.Count(c => c.IsMade), "change")} for the next year";
 }

@@ -106,7 +106,7 @@ public sealed class NextYear : IWorkedResult
         ];
 
     /// <inheritdoc/>
-    public override string ToString() => $"{Plot}: {Amounts.Print(Findings.Length, 0)} suggestion(s) for the next year";
+    public override string ToString() => $"{Plot}: {Amounts.PrintCount(Findings.Length, "suggestion")} for the next year";
 
     /// <summary>By how much more is sown where so much of the living seed comes up.</summary>
     internal static double FactorOf(double emergence) => RecordMath.RateFactor(Usual, emergence, Most);

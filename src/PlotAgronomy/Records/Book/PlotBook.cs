@@ -135,7 +135,7 @@ public sealed class PlotBook
     /// <summary>How much is in it.</summary>
     /// <returns>Text such as <c>12 entries of 2 plots</c>.</returns>
     public override string ToString() =>
-        $"{Amounts.Print(Current.Length, 0)} entries of {Amounts.Print(Plots.Length, 0)} plot(s)";
+        $"{Amounts.Print(Current.Length, 0)} entries of {Amounts.PrintCount(Plots.Length, "plot")}";
 
     internal static PlotBook FromBytes(ReadOnlySpan<byte> bytes, string file, KindCatalog? kinds)
     {

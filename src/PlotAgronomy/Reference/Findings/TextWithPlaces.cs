@@ -4,9 +4,13 @@ using System.Text;
 namespace PlotAgronomy.Reference;
 
 /// <summary>A text with places in braces, such as <c>No rate for {nutrient}</c>.</summary>
+/// <remarks>A word that ends in <c>(s)</c>, as in <c>{days} day(s)</c>, is in the singular where the place before it holds
+/// 1.</remarks>
 internal sealed class TextWithPlaces
 {
     private readonly ImmutableArray<(string Text, bool IsPlace)> parts;
+
+    private const string MaybePlural = "(s)";
 
     internal TextWithPlaces(string template)
     {
@@ -27,9 +31,14 @@ internal sealed class TextWithPlaces
     internal string Filled(params ReadOnlySpan<(string Place, string Value)> values)
     {
         var filled = new StringBuilder();
+        string before = "";
         foreach (var (text, isPlace) in parts)
         {
-            filled.Append(isPlace ? ValueOf(text, values) : text);
+            filled.Append(
+                isPlace
+                    ? before = ValueOf(text, values)
+                    : text.Replace(MaybePlural, Amounts.PluralOf(before), StringComparison.Ordinal)
+            );
         }
 
         return filled.ToString();

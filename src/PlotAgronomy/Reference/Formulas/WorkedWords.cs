@@ -12,7 +12,7 @@ internal static class WorkedWords
         var lines = result.ShowWork();
         if (lines.IsEmpty)
         {
-            return $"no working; {Amounts.Print(result.Findings.Length, 0)} remark(s)";
+            return $"no working; {Amounts.PrintCount(result.Findings.Length, "remark")}";
         }
 
         var last = lines[^1];

@@ -90,7 +90,7 @@ internal static class SheetText
         : LeftOver(rest) is "none" ? Bags(whole)
         : $"{Bags(whole)} + {Weight(rest)}";
 
-    private static string Bags(int whole) => whole == 1 ? "1 bag" : $"{Amounts.Print(whole, 0)} bags";
+    private static string Bags(int whole) => Amounts.PrintCount(whole, "bag");
 
     /// <summary>Inches as a ruler shows them.</summary>
     internal static string Inches(Length from, Length to)

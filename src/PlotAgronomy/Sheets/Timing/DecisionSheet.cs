@@ -76,7 +76,14 @@ internal static class DecisionSheet
             _ => $"Wait: not on {SheetText.Date(day.Date)}. {FirstReason(day)}",
         };
 
-    private static string FirstReason(DecisionDay day) => day.Reasons[0].Text;
+    /// <summary>The most serious reason, and the other kinds that have the same one.</summary>
+    private static string FirstReason(DecisionDay day)
+    {
+        var first = day.Reasons[0];
+        var alike = day.Reasons.Where(r => r.Code == first.Code && r.Subject is not null);
+        string others = string.Join(", ", alike.Select(r => r.Subject).Distinct().Skip(1));
+        return others.Length == 0 ? first.Text : $"{first.Text} The same for {others}.";
+    }
 
     /// <summary>The one kind that is left out was named a word before.</summary>
     private static string WhyWithCare(DecisionDay day) =>

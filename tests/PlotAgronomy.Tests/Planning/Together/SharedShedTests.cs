@@ -18,6 +18,17 @@ public class SharedShedTests
     private static double Free(PropertyPlan property, string name) =>
         property.Purchases.Where(p => p.Name == name && p.Price == 0).Sum(p => p.Needed.Pounds);
 
+    /// <summary>12 dollars and 12 of nobody knows what are no sum: it is asked which plan has no currency.</summary>
+    [Fact]
+    public void A_plan_without_a_currency_is_asked_for_it()
+    {
+        var (north, south) = (Plan("North", "182 ft"), Plan("South", "150 ft") with { Currency = Currency.Unnamed });
+        var refused = Assert.Throws<ArgumentException>(() => PropertyPlan.Of(north, south));
+        Assert.StartsWith("The plan of 'South' names no currency, and another has prices in USD: which is it?", refused.Message, StringComparison.Ordinal);
+        var without = PropertyPlan.Of(north with { Currency = Currency.Unnamed }, south);
+        Assert.Equal(2, without.Plots.Length);
+    }
+
     /// <summary>Three bags of 50 lb in the shed: both plots together take no more than 150 lb of them, and nothing is
     /// missing.</summary>
     [Fact]
