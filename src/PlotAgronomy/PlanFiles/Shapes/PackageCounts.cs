@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Liming;
-using PlotAgronomy.Seeds;
 using UnitsNet;
 
 namespace PlotAgronomy.PlanFiles;
