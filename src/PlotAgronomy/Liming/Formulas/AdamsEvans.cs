@@ -88,8 +88,8 @@ internal static class AdamsEvans
     /// <summary>Whether the curve holds for this pH and target.</summary>
     internal static bool Holds(double waterPh, double targetPh) => targetPh <= HighestTarget && waterPh >= LowestPh;
 
-    /// <summary>Why the curve does not hold for this pH and target, or null.</summary>
-    internal static Finding? Refusal(string methodName, double waterPh, double targetPh) =>
+    /// <summary>Why the curve does not hold for this pH and target, where it does not.</summary>
+    internal static Finding Refusal(string methodName, string waterPh, double targetPh) =>
         targetPh > HighestTarget
             ? FindingCatalog.Create(
                 LimingCodes.TargetTooHigh,
@@ -97,14 +97,29 @@ internal static class AdamsEvans
                 ("limit", $"up to pH {LimeText.Ph(HighestTarget)}"),
                 ("target", LimeText.Ph(targetPh))
             )
-        : waterPh < LowestPh
-            ? FindingCatalog.Create(
+            : FindingCatalog.Create(
                 LimingCodes.PhBelowDomain,
-                ("ph", LimeText.Ph(waterPh)),
+                ("ph", waterPh),
                 ("method", methodName),
                 ("lowest", LimeText.Ph(LowestPh))
-            )
-        : null;
+            );
+
+    internal static AdamsEvansLimeKernel KernelTo(double targetPh) =>
+        new()
+        {
+            TargetPh = targetPh,
+            AcidityPerPh = AcidityPerPh,
+            StartPh = StartPh,
+            PhConstant = PhConstant,
+            PhLinear = PhLinear,
+            PhSquare = PhSquare,
+            TonsPerMeq = TonsPerMeq,
+            AcidShareAtTarget = AcidShare(targetPh),
+            LowestPh = LowestPh,
+            HighestTarget = HighestTarget,
+            HighestCapacity = HighestCapacity,
+            HighestNeed = HighestNeed,
+        };
 
     private static double AcidShare(double ph) => LimeMath.AdamsEvansAcidShare(ph, PhConstant, PhLinear, PhSquare);
 }

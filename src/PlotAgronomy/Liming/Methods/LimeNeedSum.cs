@@ -16,7 +16,9 @@ internal readonly struct LimeNeedSum
         Target = target;
         Error = error;
         this.earlier = earlier;
-        stop = LimeMethodChecks.WithoutReading(method, soil, target);
+        double waterPh = soil.PhInWater ?? double.NaN;
+        var stops = new LimeStops(method, soil.Class, target);
+        stop = stops.WithoutReading(waterPh);
         if (stop != LimeStop.None)
         {
             RawPoundsPerAcre = stop == LimeStop.Soil ? null : 0;
@@ -24,7 +26,8 @@ internal readonly struct LimeNeedSum
         }
 
         Reading = method.Formula.ReadingOf(soil);
-        stop = LimeMethodChecks.WithReading(method, soil, target, Reading);
+        bool holds = Reading is { } read && method.Formula.Holds(read, soil, target);
+        stop = stops.WithReading(waterPh, Reading ?? double.NaN, holds);
         RawPoundsPerAcre = stop switch
         {
             LimeStop.None => method.Formula.PoundsPerAcre(Reading!.Value, soil, target),
