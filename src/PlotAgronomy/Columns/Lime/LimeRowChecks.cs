@@ -1,11 +1,16 @@
+using System.Runtime.Intrinsics;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Columns;
 
-/// <summary>What is checked in every row of a lime column, and what it comes to as status and flags.</summary>
+/// <summary>What is checked in every row of a lime column, four rows at once, and what it comes to as status and flags
+/// (<see cref="RowCode"/>).</summary>
 internal sealed class LimeRowChecks
 {
+    private const ulong TellsMissingPh = RowCode.FirstMark;
+    private const ulong TellsHighBuffer = RowCode.SecondMark;
+
     private readonly LimeStops stops;
     private readonly PhPairRule pair;
     private readonly bool readsBuffer;
@@ -13,9 +18,16 @@ internal sealed class LimeRowChecks
     private readonly double leastReading;
     private readonly double mostReading;
     private readonly double highBufferPh;
-    private readonly LimeRowFlags flags;
-    private readonly ulong[] flagOfStop;
-    private readonly RowStatus[] statusOfStop;
+    private readonly ulong[] codeOfStop;
+    private readonly ulong[] flagsOfRemarks;
+    private readonly ulong impossible;
+    private readonly ulong swapped;
+    private readonly ulong contradictory;
+    private readonly ulong noRate;
+    private readonly ulong noneNeeded;
+    private readonly ulong belowZero;
+    private readonly ulong missingPh;
+    private readonly ulong highBuffer;
 
     internal LimeRowChecks(LimeMethod method, double targetPh, SoilClass soilClass, SoilTexture? texture, SoilBuffer? buffer)
     {
@@ -25,77 +37,65 @@ internal sealed class LimeRowChecks
         isTextureRead = method.Formula.TakesTexture(texture);
         (leastReading, mostReading) = method.Formula.PossibleReadings;
         highBufferPh = LimeMethodChecks.HighBufferPh(method);
-        flags = new(method, targetPh, soilClass, buffer);
-        var all = Enum.GetValues<LimeStop>();
-        flagOfStop = Array.ConvertAll(all, flags.Of);
-        statusOfStop = Array.ConvertAll(all, StatusOf);
-        if (method.Formula.Refusal("", targetPh)?.Code == LimingCodes.PhMissingRequired)
+        var flags = new LimeRowFlags(method, targetPh, soilClass, buffer);
+        Findings = flags.Findings;
+        codeOfStop = Array.ConvertAll(Enum.GetValues<LimeStop>(), stop => CodeOf(stop, flags));
+        flagsOfRemarks = [.. Enumerable.Range(0, 2 * (int)LimeRemarks.NeedOutside).Select(r => flags.Of((LimeRemarks)r))];
+        impossible = RowCode.Of(RowStatus.Implausible, flags.Impossible);
+        swapped = RowCode.Of(RowStatus.Implausible, flags.Swapped);
+        contradictory = RowCode.Of(RowStatus.Implausible, flags.Contradictory);
+        noRate = RowCode.Of(RowStatus.OutsideDomain, flags.NoRate);
+        noneNeeded = RowCode.Of(RowStatus.NoneNeeded, 0);
+        (belowZero, missingPh, highBuffer) = (flags.BelowZero, flags.WaterPhMissing, flags.BufferHigh);
+    }
+
+    internal RowFindings Findings { get; }
+
+    /// <summary>Codes of four rows before their sum: a row that nothing stops counts as answered.</summary>
+    internal Vector256<ulong> Stops(Vector256<double> waterPh, Vector256<double> reading)
+    {
+        var code = stops.Of(waterPh, isTextureRead ? reading : Vector256.Create(double.NaN), codeOfStop);
+        code = RowCode.Add(code, TellsMissingPh, Vector256.IsNaN(waterPh), missingPh);
+        code = RowCode.Add(code, TellsHighBuffer, Vector256.GreaterThan(reading, Vector256.Create(highBufferPh)), highBuffer);
+        if (readsBuffer)
         {
-            statusOfStop[(int)LimeStop.Formula] = RowStatus.Missing;
+            code = RowCode.When(pair.Contradicts(waterPh, reading), contradictory, code);
+            code = RowCode.When(pair.LooksSwapped(waterPh, reading), swapped, code);
         }
+
+        var cannotBe =
+            Vector256.LessThanOrEqual(waterPh, Vector256<double>.Zero)
+            | Vector256.GreaterThan(waterPh, Vector256.Create(PhScale.Highest))
+            | Vector256.LessThan(reading, Vector256.Create(leastReading))
+            | Vector256.GreaterThan(reading, Vector256.Create(mostReading));
+        return RowCode.When(cannotBe, impossible, code);
     }
 
-    internal RowFindings Findings => flags.Findings;
+    internal ulong FlagsOf(LimeRemarks remarks) => flagsOfRemarks[(int)remarks];
 
-    /// <summary>The flag of a row that nothing is worked out for, whatever the method; 0 for all others.</summary>
-    internal ulong ImplausibleFlag(double waterPh, double reading) =>
-        waterPh < double.Epsilon || waterPh > PhScale.Highest || reading < leastReading || reading > mostReading
-            ? flags.Impossible
-        : !readsBuffer ? 0
-        : pair.LooksSwapped(waterPh, reading) ? flags.Swapped
-        : pair.Contradicts(waterPh, reading) ? flags.Contradictory
-        : 0;
-
-    internal LimeStop StopOf(double waterPh, double reading, bool holds)
+    /// <summary>Joins codes and sums: rates, and the codes with what the sum adds. The sum of a stopped row is not looked
+    /// at.</summary>
+    internal (Vector256<double> Rates, Vector256<ulong> Codes) Answer(Vector256<ulong> code, Vector256<double> poundsPerAcre)
     {
-        var stop = stops.WithoutReading(waterPh);
-        return stop != LimeStop.None ? stop : stops.WithReading(waterPh, isTextureRead ? reading : double.NaN, holds);
-    }
-
-    internal (double Rate, RowStatus Status, ulong Flags) Stopped(LimeStop stop, double waterPh, double reading)
-    {
-        var status = statusOfStop[(int)stop];
-        return (
-            status == RowStatus.NoneNeeded ? 0 : double.NaN,
-            status,
-            flagOfStop[(int)stop]
-                | (stop is LimeStop.Soil or LimeStop.Target ? 0 : MissingPhFlag(waterPh))
-                | (stop is LimeStop.ReadingOutside or LimeStop.AboveTable ? HighBufferFlag(reading) : 0)
+        var zero = Vector256<double>.Zero;
+        var added = RowCode.When(~Vector256.GreaterThan(poundsPerAcre, zero), noneNeeded, Vector256<ulong>.Zero);
+        added |= RowCode.When(Vector256.LessThan(poundsPerAcre, zero), belowZero, Vector256<ulong>.Zero);
+        added = RowCode.When(Vector256.IsNaN(poundsPerAcre), noRate, added);
+        code |= added & RowCode.Is(code, RowStatus.Answered);
+        var none = Vector256.ConditionalSelect(
+            RowCode.Is(code, RowStatus.NoneNeeded).AsDouble(),
+            zero,
+            Vector256.Create(double.NaN)
         );
+        return (Vector256.ConditionalSelect(RowCode.Is(code, RowStatus.Answered).AsDouble(), poundsPerAcre, none), code);
     }
 
-    internal (double Rate, RowStatus Status, ulong Flags) Answered(
-        double poundsPerAcre,
-        LimeRemarks remarks,
-        double waterPh,
-        double reading
-    )
-    {
-        ulong found = MissingPhFlag(waterPh) | HighBufferFlag(reading) | FlagsOf(remarks);
-        return double.IsNaN(poundsPerAcre) ? (double.NaN, RowStatus.OutsideDomain, found | flags.NoRate)
-            : poundsPerAcre > 0 ? (poundsPerAcre, RowStatus.Answered, found)
-            : (0, RowStatus.NoneNeeded, poundsPerAcre < 0 ? found | flags.BelowZero : found);
-    }
-
-    private ulong MissingPhFlag(double waterPh) => double.IsNaN(waterPh) ? flags.WaterPhMissing : 0;
-
-    private ulong HighBufferFlag(double reading) => reading > highBufferPh ? flags.BufferHigh : 0;
-
-    private ulong FlagsOf(LimeRemarks remarks) =>
-        remarks == LimeRemarks.None
-            ? 0
-            : (remarks.HasFlag(LimeRemarks.Interpolated) ? flags.Interpolated : 0)
-                | (remarks.HasFlag(LimeRemarks.CellMarked) ? flags.CellMarked : 0)
-                | (remarks.HasFlag(LimeRemarks.RuleGap) ? flags.RuleGap : 0)
-                | (remarks.HasFlag(LimeRemarks.CapacityOutside) ? flags.CapacityOutside : 0)
-                | (remarks.HasFlag(LimeRemarks.NeedOutside) ? flags.NeedOutside : 0);
-
-    private static RowStatus StatusOf(LimeStop stop) =>
-        stop switch
-        {
-            LimeStop.None => RowStatus.Answered,
-            LimeStop.AtTarget or LimeStop.WithinMargin or LimeStop.AboveTable => RowStatus.NoneNeeded,
-            LimeStop.WaterPhMissing or LimeStop.ReadingMissing => RowStatus.Missing,
-            _ => RowStatus.OutsideDomain,
-        };
+    private static ulong CodeOf(LimeStop stop, LimeRowFlags flags) =>
+        RowCode.Of(flags.StatusOf(stop), flags.Of(stop))
+        | (
+            stop is LimeStop.Soil or LimeStop.Target or LimeStop.AtTarget or LimeStop.WithinMargin or LimeStop.WaterPhMissing
+                ? 0
+                : TellsMissingPh
+        )
+        | (stop is LimeStop.None or LimeStop.ReadingOutside or LimeStop.AboveTable ? TellsHighBuffer : 0);
 }

@@ -8,10 +8,12 @@ namespace PlotAgronomy.Columns;
 /// this target.</summary>
 internal sealed class LimeRowFlags
 {
-    private const string RowPh = "of the row";
+    private const string OfRow = "of the row";
     private const string RowReading = "The row's reading";
 
     private readonly List<Finding> findings = [];
+    private readonly Dictionary<LimeRemarks, ulong> byRemark = [];
+    private readonly Finding? refusal;
     private readonly ulong[] byStop = new ulong[Enum.GetValues<LimeStop>().Length];
 
     internal LimeRowFlags(LimeMethod method, double targetPh, SoilClass soilClass, SoilBuffer? buffer)
@@ -30,7 +32,7 @@ internal sealed class LimeRowFlags
         byStop[(int)LimeStop.ReadingMissing] = Bit(LimeMethodChecks.NoReading(method));
         foreach (var stop in Enum.GetValues<LimeStop>().Where(s => MayStop(method, targetPh, soilClass, s)))
         {
-            if (LimeMethodChecks.ReasonOf(stop, method, soilClass, RowPh, RowReading, targetPh) is { } reason)
+            if (LimeMethodChecks.ReasonOf(stop, method, soilClass, OfRow, RowReading, targetPh) is { } reason)
             {
                 byStop[(int)stop] = Bit(reason);
             }
@@ -38,7 +40,7 @@ internal sealed class LimeRowFlags
 
         if (LimeMethodChecks.HighBufferPh(method) < double.PositiveInfinity)
         {
-            BufferHigh = Bit(FindingCatalog.Create(LimingCodes.BufferHigh, ("reading", RowPh)));
+            BufferHigh = Bit(FindingCatalog.Create(LimingCodes.BufferHigh, ("reading", "the row")));
         }
 
         BelowZero = Bit(FindingCatalog.Create(LimingCodes.NegativeMeansNone, ("raw", "less than 0")));
@@ -53,6 +55,7 @@ internal sealed class LimeRowFlags
             NoRate = Bit(FindingCatalog.Create(LimingCodes.CellBlank, cell));
         }
 
+        refusal = formula.Refusal(OfRow, targetPh);
         AddRemarks(method);
         Findings = RowFindings.InOrder([.. findings]);
     }
@@ -75,49 +78,45 @@ internal sealed class LimeRowFlags
     /// <summary>The table prints none there.</summary>
     internal ulong NoRate { get; }
 
-    internal ulong Interpolated { get; private set; }
-
-    internal ulong CellMarked { get; private set; }
-
-    internal ulong RuleGap { get; private set; }
-
-    internal ulong CapacityOutside { get; private set; }
-
-    internal ulong NeedOutside { get; private set; }
-
     internal ulong Of(LimeStop stop) => byStop[(int)stop];
+
+    /// <summary>The flags of all remarks at once.</summary>
+    internal ulong Of(LimeRemarks remarks) => byRemark.Where(r => remarks.HasFlag(r.Key)).Aggregate(0UL, (all, r) => all | r.Value);
+
+    /// <summary>A formula that needs no water pH and still does not hold lacks the pH for such readings.</summary>
+    internal RowStatus StatusOf(LimeStop stop) =>
+        stop switch
+        {
+            LimeStop.None => RowStatus.Answered,
+            LimeStop.AtTarget or LimeStop.WithinMargin or LimeStop.AboveTable => RowStatus.NoneNeeded,
+            LimeStop.WaterPhMissing or LimeStop.ReadingMissing => RowStatus.Missing,
+            LimeStop.Formula when refusal?.Code == LimingCodes.PhMissingRequired => RowStatus.Missing,
+            _ => RowStatus.OutsideDomain,
+        };
 
     private void AddRemarks(LimeMethod method)
     {
-        var may = method.Formula.MayRemark;
         var name = ("method", method.Name);
-        if (may.HasFlag(LimeRemarks.Interpolated))
-        {
-            Interpolated = Bit(FindingCatalog.Create(LimingCodes.Interpolated));
-        }
+        var capacity = ("limit", Amounts.Print(AdamsEvans.HighestCapacity, 0));
+        var need = ("limit", Amounts.Print(AdamsEvans.HighestNeed, 0));
+        Add(LimeRemarks.Interpolated, () => FindingCatalog.Create(LimingCodes.Interpolated));
+        Add(LimeRemarks.CellMarked, () => method.Formula.CellFinding is { } code ? FindingCatalog.Create(code) : null);
+        Add(LimeRemarks.RuleGap, () => FindingCatalog.Create(LimingCodes.RuleGap, name, ("reading", "the row's")));
+        Add(
+            LimeRemarks.CapacityOutside,
+            () => FindingCatalog.Create(LimingCodes.CecOutside, name, ("cec", "the row"), capacity)
+        );
+        Add(
+            LimeRemarks.NeedOutside,
+            () => FindingCatalog.Create(LimingCodes.NeedAboveDomain, name, ("need", $"{need.Item2} or more"), need)
+        );
 
-        if (method.Formula.CellFinding is { } code)
+        void Add(LimeRemarks remark, Func<Finding?> make)
         {
-            CellMarked = Bit(FindingCatalog.Create(code));
-        }
-
-        if (may.HasFlag(LimeRemarks.RuleGap))
-        {
-            RuleGap = Bit(FindingCatalog.Create(LimingCodes.RuleGap, name, ("reading", "the row's")));
-        }
-
-        if (may.HasFlag(LimeRemarks.CapacityOutside))
-        {
-            string limit = Amounts.Print(AdamsEvans.HighestCapacity, 0);
-            CapacityOutside = Bit(FindingCatalog.Create(LimingCodes.CecOutside, name, ("cec", limit), ("limit", limit)));
-        }
-
-        if (may.HasFlag(LimeRemarks.NeedOutside))
-        {
-            string limit = Amounts.Print(AdamsEvans.HighestNeed, 0);
-            NeedOutside = Bit(
-                FindingCatalog.Create(LimingCodes.NeedAboveDomain, name, ("need", $"{limit} or more"), ("limit", limit))
-            );
+            if (method.Formula.MayRemark.HasFlag(remark) && make() is { } finding)
+            {
+                byRemark[remark] = Bit(finding);
+            }
         }
     }
 

@@ -1,5 +1,4 @@
 using PlotAgronomy.Liming;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Columns;
 

@@ -86,7 +86,10 @@ internal static class AdamsEvans
             );
 
     /// <summary>Whether the curve holds for this pH and target.</summary>
-    internal static bool Holds(double waterPh, double targetPh) => targetPh <= HighestTarget && waterPh >= LowestPh;
+    internal static bool Holds(double waterPh, double targetPh) => waterPh >= LowestPhTo(targetPh);
+
+    /// <summary>Infinite for a target that it does not reach.</summary>
+    internal static double LowestPhTo(double targetPh) => targetPh <= HighestTarget ? LowestPh : double.PositiveInfinity;
 
     /// <summary>Why the curve does not hold for this pH and target, where it does not.</summary>
     internal static Finding Refusal(string methodName, string waterPh, double targetPh) =>
@@ -107,7 +110,6 @@ internal static class AdamsEvans
     internal static AdamsEvansLimeKernel KernelTo(double targetPh) =>
         new()
         {
-            TargetPh = targetPh,
             AcidityPerPh = AcidityPerPh,
             StartPh = StartPh,
             PhConstant = PhConstant,
@@ -115,8 +117,6 @@ internal static class AdamsEvans
             PhSquare = PhSquare,
             TonsPerMeq = TonsPerMeq,
             AcidShareAtTarget = AcidShare(targetPh),
-            LowestPh = LowestPh,
-            HighestTarget = HighestTarget,
             HighestCapacity = HighestCapacity,
             HighestNeed = HighestNeed,
         };

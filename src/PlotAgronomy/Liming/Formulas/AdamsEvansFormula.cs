@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
@@ -21,6 +20,9 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormulaBy<AdamsEvan
     internal override bool SaysWhyNoRate => true;
 
     internal override LimeRemarks MayRemark => LimeRemarks.CapacityOutside | LimeRemarks.NeedOutside;
+
+    internal override (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (AdamsEvans.LowestPhTo(targetPh), double.NegativeInfinity);
 
     internal override Finding Refusal(string waterPh, double targetPh) =>
         AdamsEvans.Refusal(MethodName, waterPh, targetPh);

@@ -28,8 +28,6 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormulaBy<GeorgiaLimeK
         {
             TargetPh = targetPh,
             SoilMillionPounds = SoilMillionPounds,
-            LowestPh = lowestPh,
-            HighestPh = highestPh,
         };
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
@@ -64,6 +62,9 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormulaBy<GeorgiaLimeK
                 ("million lb of soil", ground)
             );
     }
+
+    internal override (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (targetPh <= highestPh ? lowestPh : double.PositiveInfinity, double.NegativeInfinity);
 
     internal override Finding Refusal(string waterPh, double targetPh) =>
         FindingCatalog.Create(

@@ -53,8 +53,10 @@ internal abstract class LimeFormula(CsvRow method)
 
     internal abstract IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh);
 
-    /// <summary>Whether the formula holds for this soil and target. Asked only when what it needs is there.</summary>
-    internal abstract bool Holds(double reading, PlotSoil soil, double targetPh);
+    /// <summary>The lowest water pH that the formula holds for to a target, and the lowest reading where no pH is
+    /// known.</summary>
+    internal virtual (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (double.NegativeInfinity, double.NegativeInfinity);
 
     /// <summary>What is said where the formula does not hold; null for one that always does.</summary>
     /// <param name="waterPh">Water pH in words.</param>

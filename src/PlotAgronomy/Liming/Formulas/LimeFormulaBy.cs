@@ -1,5 +1,4 @@
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
@@ -15,9 +14,6 @@ internal abstract class LimeFormulaBy<TKernel>(CsvRow method) : LimeFormula(meth
         double pounds = KernelFor(soil, targetPh).PoundsPerAcre(reading, WaterPh(soil), out _);
         return double.IsNaN(pounds) ? null : pounds;
     }
-
-    internal override bool Holds(double reading, PlotSoil soil, double targetPh) =>
-        Offers(targetPh) && KernelFor(soil, targetPh).Holds(reading, WaterPh(soil));
 
     internal override T GiveKernel<T>(ILimeKernelUser<T> user, double targetPh, SoilTexture? texture) =>
         Offers(targetPh) && TakesTexture(texture)

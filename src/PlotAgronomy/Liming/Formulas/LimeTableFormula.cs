@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
@@ -22,6 +21,9 @@ internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormulaBy<NorthC
     internal override double? ReadingOf(PlotSoil soil) =>
         LimeReadings.BufferPh(soil, Buffers)
         ?? (soil.AcidityPer100CubicCentimeters is { } acidity ? endPh - (acidity / acidityPerPh) : null);
+
+    internal override (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (targetPh < endPh ? double.NegativeInfinity : double.PositiveInfinity, double.NegativeInfinity);
 
     internal override Finding Refusal(string waterPh, double targetPh) =>
         FindingCatalog.Create(

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
@@ -34,6 +33,10 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormulaBy<Pennsyl
         };
 
     internal override LimeRemarks MayRemark => LimeRemarks.RuleGap;
+
+    /// <summary>The least rate goes to a soil below its target only, so that its pH must be known.</summary>
+    internal override (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (double.NegativeInfinity, targetPh == highTarget ? double.NegativeInfinity : limit);
 
     internal override Finding Refusal(string waterPh, double targetPh) => FindingCatalog.Create(LimingCodes.PhMissingRequired);
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
-using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 

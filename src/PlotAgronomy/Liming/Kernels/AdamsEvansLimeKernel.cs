@@ -3,7 +3,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>Adams and Evans to one target.</summary>
 internal readonly struct AdamsEvansLimeKernel : ILimeKernel
 {
-    internal required double TargetPh { get; init; }
+    public static bool IsPlain => false;
 
     internal required double AcidityPerPh { get; init; }
 
@@ -18,10 +18,6 @@ internal readonly struct AdamsEvansLimeKernel : ILimeKernel
     internal required double TonsPerMeq { get; init; }
 
     internal required double AcidShareAtTarget { get; init; }
-
-    internal required double LowestPh { get; init; }
-
-    internal required double HighestTarget { get; init; }
 
     internal required double HighestCapacity { get; init; }
 
@@ -39,6 +35,4 @@ internal readonly struct AdamsEvansLimeKernel : ILimeKernel
             : LimeRemarks.None;
         return capacity < HighestCapacity && tons < HighestNeed ? tons * ExactUnits.PoundsPerShortTon : double.NaN;
     }
-
-    public bool Holds(double reading, double waterPh) => TargetPh <= HighestTarget && waterPh >= LowestPh;
 }

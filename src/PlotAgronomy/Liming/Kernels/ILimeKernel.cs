@@ -9,6 +9,7 @@ internal interface ILimeKernel
     /// none.</summary>
     double PoundsPerAcre(double reading, double waterPh, out LimeRemarks remarks);
 
-    /// <summary>Whether the formula holds for this row.</summary>
-    bool Holds(double reading, double waterPh);
+    /// <summary>Whether the sum may be worked out for any row without harm, also for one that is stopped, and never
+    /// remarks.</summary>
+    static abstract bool IsPlain { get; }
 }

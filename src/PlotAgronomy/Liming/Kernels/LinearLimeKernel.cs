@@ -6,6 +6,8 @@ namespace PlotAgronomy.Liming;
 /// step.</summary>
 internal readonly struct LinearLimeKernel : ILimeKernel
 {
+    public static bool IsPlain => true;
+
     internal required double Constant { get; init; }
 
     internal required double PerReading { get; init; }
@@ -46,6 +48,4 @@ internal readonly struct LinearLimeKernel : ILimeKernel
             ? Interpolation.Line(FadesFrom, LastPrinted(waterPh), Highest, 0, reading)
             : ByEquation(reading, waterPh);
     }
-
-    public bool Holds(double reading, double waterPh) => true;
 }

@@ -3,6 +3,8 @@ namespace PlotAgronomy.Liming;
 /// <summary>ton/ac = Ac x (target - pH) / (end - pH), Ac from the Mehlich buffer pH.</summary>
 internal readonly struct NorthCarolinaLimeKernel : ILimeKernel
 {
+    public static bool IsPlain => true;
+
     internal required double TargetPh { get; init; }
 
     internal required double EndPh { get; init; }
@@ -17,6 +19,4 @@ internal readonly struct NorthCarolinaLimeKernel : ILimeKernel
         return ExactUnits.PoundsPerShortTon
             * LimeMath.NorthCarolinaTonsPerAcre(Acidity(reading), waterPh, TargetPh, EndPh);
     }
-
-    public bool Holds(double reading, double waterPh) => TargetPh < EndPh;
 }

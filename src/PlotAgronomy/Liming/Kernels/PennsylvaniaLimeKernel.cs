@@ -3,6 +3,8 @@ namespace PlotAgronomy.Liming;
 /// <summary>One figure for each meq of acidity; to the field target at least the least rate below a limit.</summary>
 internal readonly struct PennsylvaniaLimeKernel : ILimeKernel
 {
+    public static bool IsPlain => false;
+
     internal required bool IsHighTarget { get; init; }
 
     internal required double PerMeq { get; init; }
@@ -18,7 +20,4 @@ internal readonly struct PennsylvaniaLimeKernel : ILimeKernel
             ? LimeMath.PennsylvaniaHighPoundsPerAcre(reading, PerMeq)
             : LimeMath.PennsylvaniaFieldPoundsPerAcre(reading, PerMeq, Limit, Least);
     }
-
-    /// <summary>The least rate goes to a soil below its target only, so that its pH must be known.</summary>
-    public bool Holds(double reading, double waterPh) => IsHighTarget || !(double.IsNaN(waterPh) && reading < Limit);
 }

@@ -3,8 +3,8 @@ namespace PlotAgronomy.Liming;
 /// <summary>A printed table to one target, read by the reading alone.</summary>
 internal readonly struct TableLimeKernel(LimeTableColumn column) : ILimeKernel
 {
+    public static bool IsPlain => false;
+
     public double PoundsPerAcre(double reading, double waterPh, out LimeRemarks remarks) =>
         column.PoundsPerAcre(reading, out remarks);
-
-    public bool Holds(double reading, double waterPh) => true;
 }

@@ -3,6 +3,8 @@ namespace PlotAgronomy.Liming;
 /// <summary>The turf table to one target: a column with a rule by the rule, one without by its rows.</summary>
 internal readonly struct TurfLimeKernel : ILimeKernel
 {
+    public static bool IsPlain => false;
+
     /// <summary>The column without a rule; null where there is a rule.</summary>
     internal LimeTableColumn? Column { get; init; }
 
@@ -36,6 +38,4 @@ internal readonly struct TurfLimeKernel : ILimeKernel
         remarks = LimeRemarks.None;
         return ApplicationRate.FromPoundsPerThousandSquareFeet(PoundsPerThousand(reading)).PoundsPerAcre;
     }
-
-    public bool Holds(double reading, double waterPh) => true;
 }

@@ -3,13 +3,13 @@ namespace PlotAgronomy.Liming;
 /// <summary>Vermont's steps by soil pH and reactive aluminum.</summary>
 internal readonly struct VermontLimeKernel(VermontStep[] steps) : ILimeKernel
 {
+    public static bool IsPlain => false;
+
     public double PoundsPerAcre(double reading, double waterPh, out LimeRemarks remarks)
     {
         remarks = LimeRemarks.None;
         return StepOf(reading, waterPh).PoundsPerAcre;
     }
-
-    public bool Holds(double reading, double waterPh) => true;
 
     /// <summary>The printed pH classes (5.6-6.1, 6.2-6.7, over 6.7) are taken by the pH rounded to one decimal.</summary>
     internal VermontStep StepOf(double aluminumPpm, double waterPh)

@@ -16,22 +16,14 @@ internal readonly struct LimeNeedSum
         Target = target;
         Error = error;
         this.earlier = earlier;
-        double waterPh = soil.PhInWater ?? double.NaN;
+        double? reading = method.Formula.ReadingOf(soil);
         var stops = new LimeStops(method, soil.Class, target);
-        stop = stops.WithoutReading(waterPh);
-        if (stop != LimeStop.None)
-        {
-            RawPoundsPerAcre = stop == LimeStop.Soil ? null : 0;
-            return;
-        }
-
-        Reading = method.Formula.ReadingOf(soil);
-        bool holds = Reading is { } read && method.Formula.Holds(read, soil, target);
-        stop = stops.WithReading(waterPh, Reading ?? double.NaN, holds);
+        stop = stops.Of(soil.PhInWater ?? double.NaN, reading ?? double.NaN);
+        Reading = stop is LimeStop.Soil or LimeStop.AtTarget or LimeStop.WithinMargin ? null : reading;
         RawPoundsPerAcre = stop switch
         {
             LimeStop.None => method.Formula.PoundsPerAcre(Reading!.Value, soil, target),
-            LimeStop.AboveTable => 0,
+            LimeStop.AtTarget or LimeStop.WithinMargin or LimeStop.AboveTable => 0,
             _ => null,
         };
     }
