@@ -78,7 +78,7 @@ public class LimeColumnTests
         var column = LimeColumn.ForMethod(LimeMethod.Oregon, 6.4);
         double[] waterPh = [5.4, 6.4, 4.2, double.NaN, 5.4, 6.6, 4.9, 20];
         double[] reading = [6.0, 6.9, 4.3, 6.0, double.NaN, 5.6, 7.2, 6.0];
-        var (rates, status, flags) = Answers(column, waterPh, reading);
+        var (rates, status, flags) = LimeRow.Answers(column, waterPh, reading);
         // LIME-S10, Sikora table, 6.0 to pH 6.4: 3.5 ton/ac.
         Assert.Equal(7000, rates[0]);
         Assert.Equal([RowStatus.Answered, RowStatus.NoneNeeded, RowStatus.OutsideDomain, RowStatus.Answered, RowStatus.Missing, RowStatus.Implausible, RowStatus.Implausible, RowStatus.Implausible], status);
@@ -101,11 +101,11 @@ public class LimeColumnTests
 
     private static void AssertEqualsCalls(LimeColumn column, SoilClass? soilClass, SoilTexture? texture, double[] waterPh, double[] reading)
     {
-        var (rates, status, flags) = Answers(column, waterPh, reading);
+        var (rates, status, flags) = LimeRow.Answers(column, waterPh, reading);
         var wrong = new List<string>();
         for (int i = 0; i < waterPh.Length && wrong.Count < 5; i++)
         {
-            var need = Call(column, soilClass, texture, waterPh[i], reading[i]);
+            var need = LimeRow.Call(column, soilClass, texture, waterPh[i], reading[i]);
             if (LimeRow.Difference(column, need, rates[i], status[i], flags[i]) is { } difference)
             {
                 wrong.Add($"{column}, pH {waterPh[i]:R}, reading {reading[i]:R}: {difference}");
@@ -113,28 +113,6 @@ public class LimeColumnTests
         }
 
         Assert.True(wrong.Count == 0, string.Join('\n', wrong));
-    }
-
-    /// <summary>The method's answer; null where a value of the row cannot be.</summary>
-    private static LimeNeed? Call(LimeColumn column, SoilClass? soilClass, SoilTexture? texture, double waterPh, double reading)
-    {
-        try
-        {
-            return column.Method.NeedFor(LimeRow.Report(column.Method, waterPh, reading, column.Buffer, soilClass, texture), column.TargetPh);
-        }
-        catch (ArgumentOutOfRangeException)
-        {
-            return null;
-        }
-    }
-
-    private static (double[] Rates, RowStatus[] Status, ulong[] Flags) Answers(LimeColumn column, double[] waterPh, double[] reading)
-    {
-        double[] rates = new double[waterPh.Length];
-        var status = new RowStatus[waterPh.Length];
-        ulong[] flags = new ulong[waterPh.Length];
-        column.Rates(waterPh, column.ReadsWaterPh ? [] : reading, rates, status, flags);
-        return (rates, status, flags);
     }
 
     private static double[] TargetsOf(LimeMethod method) =>

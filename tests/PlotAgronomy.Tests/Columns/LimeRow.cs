@@ -31,6 +31,28 @@ internal static class LimeRow
         };
     }
 
+    /// <summary>The method's answer; null where a value of the row cannot be.</summary>
+    internal static LimeNeed? Call(LimeColumn column, SoilClass? soilClass, SoilTexture? texture, double waterPh, double reading)
+    {
+        try
+        {
+            return column.Method.NeedFor(Report(column.Method, waterPh, reading, column.Buffer, soilClass, texture), column.TargetPh);
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            return null;
+        }
+    }
+
+    internal static (double[] Rates, RowStatus[] Status, ulong[] Flags) Answers(LimeColumn column, double[] waterPh, double[] reading)
+    {
+        double[] rates = new double[waterPh.Length];
+        var status = new RowStatus[waterPh.Length];
+        ulong[] flags = new ulong[waterPh.Length];
+        column.Rates(waterPh, column.ReadsWaterPh ? [] : reading, rates, status, flags);
+        return (rates, status, flags);
+    }
+
     /// <summary>Whether the method answers for a row as the column says: rate to the last bit, status, and codes.</summary>
     internal static string? Difference(LimeColumn column, LimeNeed? need, double rate, RowStatus status, ulong flags)
     {

@@ -64,14 +64,14 @@ internal sealed class LimeRowsBy<TKernel>(TKernel kernel, LimeRowChecks checks) 
         var phs = Vector256.Create(waterPh);
         var readings = Vector256.Create(reading);
         var code = checks.Stops(phs, readings);
-        var pounds = TKernel.IsPlain
-            ? Vector256.Create(
-                kernel.PoundsPerAcre(reading[0], waterPh[0], out _),
-                kernel.PoundsPerAcre(reading[1], waterPh[1], out _),
-                kernel.PoundsPerAcre(reading[2], waterPh[2], out _),
-                kernel.PoundsPerAcre(reading[3], waterPh[3], out _)
-            )
-            : OfThoseNotStopped(waterPh, reading, ref code);
+        var going = RowCode.Is(code, RowStatus.Answered);
+        var pounds = Vector256.Create(
+            Sum(0, waterPh, reading, going, out ulong first),
+            Sum(1, waterPh, reading, going, out ulong second),
+            Sum(2, waterPh, reading, going, out ulong third),
+            Sum(3, waterPh, reading, going, out ulong fourth)
+        );
+        code |= Vector256.Create(first, second, third, fourth) & going;
         (var answers, code) = checks.Answer(code, pounds);
         answers.CopyTo(rates);
         RowCode.FlagsOf(code).CopyTo(flags);
@@ -82,25 +82,23 @@ internal sealed class LimeRowsBy<TKernel>(TKernel kernel, LimeRowChecks checks) 
         }
     }
 
-    private Vector256<double> OfThoseNotStopped(
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private double Sum(
+        int row,
         ReadOnlySpan<double> waterPh,
         ReadOnlySpan<double> reading,
-        ref Vector256<ulong> code
+        Vector256<ulong> going,
+        out ulong flags
     )
     {
-        var going = RowCode.Is(code, RowStatus.Answered);
-        Span<double> pounds = stackalloc double[AtOnce];
-        Span<ulong> remarked = stackalloc ulong[AtOnce];
-        for (int row = 0; row < AtOnce; row++)
+        if (!TKernel.IsTotal && going.GetElement(row) == 0)
         {
-            if (going.GetElement(row) != 0)
-            {
-                pounds[row] = kernel.PoundsPerAcre(reading[row], waterPh[row], out var remarks);
-                remarked[row] = checks.FlagsOf(remarks);
-            }
+            flags = 0;
+            return double.NaN;
         }
 
-        code |= Vector256.Create<ulong>(remarked);
-        return Vector256.Create<double>(pounds);
+        double pounds = kernel.PoundsPerAcre(reading[row], waterPh[row], out var remarks);
+        flags = remarks == LimeRemarks.None ? 0 : checks.FlagsOf(remarks);
+        return pounds;
     }
 }

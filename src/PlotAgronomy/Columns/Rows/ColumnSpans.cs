@@ -18,6 +18,9 @@ internal static class ColumnSpans
         }
     }
 
+    /// <summary>A column that may be left out, as an empty span.</summary>
+    internal static void SameLengthOrNone(int rows, int length, string name) => SameLength(length == 0 ? 0 : rows, length, name);
+
     internal static void Apart<T>(ReadOnlySpan<T> read, ReadOnlySpan<T> written, string name)
     {
         if (read.Overlaps(written))

@@ -3,7 +3,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>Adams and Evans to one target.</summary>
 internal readonly struct AdamsEvansLimeKernel : ILimeKernel
 {
-    public static bool IsPlain => false;
+    public static bool IsTotal => true;
 
     internal required double AcidityPerPh { get; init; }
 

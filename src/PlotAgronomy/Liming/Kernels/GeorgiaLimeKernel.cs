@@ -3,7 +3,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>The soil's own capacity for lime, straight from the lowest to the highest pH.</summary>
 internal readonly struct GeorgiaLimeKernel : ILimeKernel
 {
-    public static bool IsPlain => true;
+    public static bool IsTotal => true;
 
     internal required double TargetPh { get; init; }
 

@@ -9,7 +9,6 @@ internal interface ILimeKernel
     /// none.</summary>
     double PoundsPerAcre(double reading, double waterPh, out LimeRemarks remarks);
 
-    /// <summary>Whether the sum may be worked out for any row without harm, also for one that is stopped, and never
-    /// remarks.</summary>
-    static abstract bool IsPlain { get; }
+    /// <summary>Whether the sum may be worked out for any row without harm, also for one that is stopped.</summary>
+    static abstract bool IsTotal { get; }
 }

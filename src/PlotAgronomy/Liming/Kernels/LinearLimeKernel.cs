@@ -6,7 +6,7 @@ namespace PlotAgronomy.Liming;
 /// step.</summary>
 internal readonly struct LinearLimeKernel : ILimeKernel
 {
-    public static bool IsPlain => true;
+    public static bool IsTotal => true;
 
     internal required double Constant { get; init; }
 

@@ -3,7 +3,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>ton/ac = Ac x (target - pH) / (end - pH), Ac from the Mehlich buffer pH.</summary>
 internal readonly struct NorthCarolinaLimeKernel : ILimeKernel
 {
-    public static bool IsPlain => true;
+    public static bool IsTotal => true;
 
     internal required double TargetPh { get; init; }
 

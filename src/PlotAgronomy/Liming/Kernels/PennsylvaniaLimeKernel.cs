@@ -3,7 +3,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>One figure for each meq of acidity; to the field target at least the least rate below a limit.</summary>
 internal readonly struct PennsylvaniaLimeKernel : ILimeKernel
 {
-    public static bool IsPlain => false;
+    public static bool IsTotal => true;
 
     internal required bool IsHighTarget { get; init; }
 

@@ -3,7 +3,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>The turf table to one target: a column with a rule by the rule, one without by its rows.</summary>
 internal readonly struct TurfLimeKernel : ILimeKernel
 {
-    public static bool IsPlain => false;
+    public static bool IsTotal => false;
 
     /// <summary>The column without a rule; null where there is a rule.</summary>
     internal LimeTableColumn? Column { get; init; }

@@ -3,7 +3,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>Vermont's steps by soil pH and reactive aluminum.</summary>
 internal readonly struct VermontLimeKernel(VermontStep[] steps) : ILimeKernel
 {
-    public static bool IsPlain => false;
+    public static bool IsTotal => false;
 
     public double PoundsPerAcre(double reading, double waterPh, out LimeRemarks remarks)
     {
