@@ -109,6 +109,62 @@ internal static class HandLoops
         }
     }
 
+    /// <summary>Bulk seed by germination and hard seed.</summary>
+    internal static void BulkSeed(double[] live, double[] pure, double[] germination, double[] hard, double[] rates, RowStatus[] status, ulong[] flags)
+    {
+        for (int i = 0; i < live.Length; i++)
+        {
+            double g = germination[i] / 100;
+            double h = hard[i] / 100;
+            if (live[i] < 0 || pure[i] <= 0 || pure[i] > 100 || germination[i] < 0 || germination[i] > 100 || hard[i] < 0 || hard[i] > 100 || g + h > 1.0005)
+            {
+                (rates[i], status[i], flags[i]) = (double.NaN, RowStatus.Implausible, 1);
+                continue;
+            }
+
+            double part = pure[i] / 100 * Math.Min(1, g + h);
+            double bulk = live[i] / part;
+            (rates[i], status[i], flags[i]) =
+                double.IsNaN(live[i] + part) ? (double.NaN, RowStatus.Missing, 2UL)
+                : part == 0 ? (double.NaN, RowStatus.OutsideDomain, 4UL)
+                : live[i] == 0 ? (0, RowStatus.NoneNeeded, 0UL)
+                : double.IsInfinity(bulk) ? (double.NaN, RowStatus.Implausible, 1UL)
+                : (bulk, RowStatus.Answered, part < 0.6 ? 8UL : 0);
+        }
+    }
+
+    /// <summary>lb/ac from lb/min, mph and ft.</summary>
+    internal static void Spreader(double[] flow, double[] pace, double[] swath, double[] rates, RowStatus[] status, ulong[] flags)
+    {
+        for (int i = 0; i < flow.Length; i++)
+        {
+            double rate = flow[i] * 495 / (pace[i] * swath[i]);
+            (rates[i], status[i], flags[i]) =
+                flow[i] <= 0 || pace[i] <= 0 || swath[i] <= 0 ? (double.NaN, RowStatus.Implausible, 1UL)
+                : double.IsNaN(rate) ? (double.NaN, RowStatus.Missing, 2UL)
+                : flow[i] > 3000 || pace[i] < 0.3 || pace[i] > 20 || swath[i] < 0.25 || swath[i] > 120 || rate > 40_000 ? (double.NaN, RowStatus.Implausible, 4UL)
+                : (rate, RowStatus.Answered, 0UL);
+        }
+    }
+
+    /// <summary>Exchange capacity with 12 x (7 - SMP buffer pH) up to water pH 6.4.</summary>
+    internal static void Exchange(double[] k, double[] mg, double[] ca, double[] buffer, double[] waterPh, double[] capacities, RowStatus[] status, ulong[] flags)
+    {
+        for (int i = 0; i < k.Length; i++)
+        {
+            double read = buffer[i];
+            double ph = waterPh[i];
+            ulong noted = ph > 7.2 ? 64UL : 0;
+            (capacities[i], status[i], flags[i]) =
+                k[i] < 0 || mg[i] < 0 || ca[i] < 0 || CannotBe(ph, read) ? (double.NaN, RowStatus.Implausible, 1UL)
+                : Contradicts(ph, read, 7.5, 7.0) ? (double.NaN, RowStatus.Implausible, 4UL)
+                : double.IsNaN(read) ? (double.NaN, RowStatus.Missing, 16 | noted)
+                : double.IsNaN(k[i] + mg[i] + ca[i]) ? (double.NaN, RowStatus.Missing, 2 | noted)
+                : ph > 6.4 ? (double.NaN, RowStatus.OutsideDomain, 128 | noted)
+                : ((k[i] / 390) + (mg[i] / 120) + (ca[i] / 200) + (read >= 7 ? 0 : 12 * (7 - read)), RowStatus.Answered, read >= 7 ? 32 | noted : noted);
+        }
+    }
+
     private static bool CannotBe(double ph, double read) => ph <= 0 || ph > 14 || read <= 0 || read > 14;
 
     private static bool Contradicts(double ph, double read, double start, double noAcidityFrom) =>

@@ -5,11 +5,15 @@ internal readonly struct PlausibleSpan
 {
     private readonly double least;
     private readonly double most;
+    private readonly double lowEdge;
+    private readonly double highEdge;
 
     internal PlausibleSpan(string what, string? leastId, string mostId, string unit)
     {
         least = leastId is null ? 0 : SpreadingConstants.All[leastId];
         most = SpreadingConstants.All[mostId];
+        lowEdge = Tolerance.LowEdge(least);
+        highEdge = Tolerance.HighEdge(most);
         What = what;
         Unit = unit;
     }
@@ -20,5 +24,5 @@ internal readonly struct PlausibleSpan
 
     internal string InWords => $"{Amounts.Print(least, 2)} to {Amounts.Print(most, 0)} {Unit}";
 
-    internal bool Holds(double value) => !Tolerance.IsAbove(value, most) && !Tolerance.IsBelow(value, least);
+    internal bool Holds(double value) => value >= lowEdge && value <= highEdge;
 }

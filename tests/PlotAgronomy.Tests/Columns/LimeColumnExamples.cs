@@ -17,7 +17,7 @@ public class LimeColumnExamples
         get
         {
             var examples = new TheoryData<string, string>();
-            foreach (var (file, row) in Files.SelectMany(f => WorkedExamples.All(f).Select(r => (f, r))).Where(e => e.r.NumberOrNull("earlier_ton") is null))
+            foreach (var (file, row) in Files.SelectMany(f => WorkedExamples.Table(f).Rows.Select(r => (f, r))).Where(e => e.r.NumberOrNull("earlier_ton") is null))
             {
                 examples.Add(file, row.Text("id"));
             }
@@ -40,21 +40,31 @@ public class LimeColumnExamples
             method.Soils.Contains(SoilClass.Mineral) ? SoilClass.Mineral : SoilClass.Organic,
             row.ChoiceOrNull<SoilTexture>("texture"),
             row.ChoiceOrNull<SoilBuffer>("buffer"));
-        double[] waterPh = [row.NumberOrNull("water_ph") ?? double.NaN];
         double[] reading = column.ReadsWaterPh ? [] : [Reading(row)];
+        double[] waterPh = [WaterPhOf(row, column, Reading(row))];
         var run = ColumnRun.Of(1, (_, _, values, status, flags) => column.Rates(waterPh, reading, values, status, flags));
         Assert.True(run.Status[0] is RowStatus.Answered or RowStatus.NoneNeeded, $"{run.Status[0]}");
         double[] published = new double[1];
         column.Published(run.Values, published);
         var rate = ApplicationRate.FromPoundsPerAcre(run.Values[0]);
-        WorkedExamples.AssertMatches(row, row.Text("quantity") switch
+        double actual = row.Text("quantity") switch
         {
             "rate" or "gross" => rate.ShortTonsPerAcre,
             "published" => ApplicationRate.FromPoundsPerAcre(published[0]).ShortTonsPerAcre,
             "pounds" => rate.PoundsPerAcre,
             "per thousand" => rate.PoundsPerThousandSquareFeet,
             var other => throw new InvalidOperationException(other),
-        });
+        };
+        Assert.Equal(row.Number("expected"), actual, row.Number("tolerance") + (1e-12 * Math.Abs(actual)));
+    }
+
+    /// <summary>The pH 5.0 that stands for any pH below the target in rows of printed tables is left out beside a buffer that finds no
+    /// acidity: the table reads the buffer alone, and the column would refuse the pair.</summary>
+    private static double WaterPhOf(CsvRow row, LimeColumn column, double reading)
+    {
+        double waterPh = row.NumberOrNull("water_ph") ?? double.NaN;
+        bool contradicts = column.Buffer is { } buffer && PhPairRule.For(buffer).Contradicts(waterPh, reading);
+        return contradicts ? double.NaN : waterPh;
     }
 
     /// <summary>In the terms of the method: of North Carolina's acidity Ac the buffer pH it comes of, 4 x (6.6 - buffer pH) = Ac.</summary>

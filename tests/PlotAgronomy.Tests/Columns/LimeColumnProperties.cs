@@ -1,6 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit.v3;
+using FsCheck.Xunit;
 using PlotAgronomy.Columns;
 using PlotAgronomy.Liming;
 

@@ -102,6 +102,10 @@ public sealed class BulkSeedColumn
         }
     }
 
+    /// <summary>The rule.</summary>
+    /// <returns>The name of the rule.</returns>
+    public override string ToString() => Rule.Name;
+
     private (double Rate, RowStatus Status, ulong Flags) Answer(
         double live,
         double purityPercent,

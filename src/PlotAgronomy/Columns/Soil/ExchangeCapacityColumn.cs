@@ -120,6 +120,10 @@ public sealed class ExchangeCapacityColumn
         }
     }
 
+    /// <summary>The acidity term.</summary>
+    /// <returns>Its title.</returns>
+    public override string ToString() => Term.Title;
+
     private (double Capacity, RowStatus Status, ulong Flags) Answer(
         double potassium,
         double magnesium,

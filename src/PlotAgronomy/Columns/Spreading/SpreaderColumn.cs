@@ -78,15 +78,30 @@ public static class SpreaderColumn
             double swathFeet
         )
         {
+            double poundsPerAcre = SpreaderMath.PoundsPerAcre(poundsPerMinute, milesPerHour, swathFeet);
+            bool isPlausible =
+                poundsPerMinute > 0
+                && flow.Holds(poundsPerMinute)
+                && pace.Holds(milesPerHour)
+                && swath.Holds(swathFeet)
+                && rate.Holds(poundsPerAcre);
+            return isPlausible
+                ? (poundsPerAcre, RowStatus.Answered, 0)
+                : Refuse(poundsPerMinute, milesPerHour, swathFeet);
+        }
+
+        private static (double Rate, RowStatus Status, ulong Flags) Refuse(
+            double poundsPerMinute,
+            double milesPerHour,
+            double swathFeet
+        )
+        {
             bool cannotBe =
                 RowValue.IsOutside(poundsPerMinute, double.Epsilon, double.MaxValue)
                 | RowValue.IsOutside(milesPerHour, double.Epsilon, double.MaxValue)
                 | RowValue.IsOutside(swathFeet, double.Epsilon, double.MaxValue);
-            double poundsPerAcre = SpreaderMath.PoundsPerAcre(poundsPerMinute, milesPerHour, swathFeet);
             return cannotBe ? (double.NaN, RowStatus.Implausible, Impossible)
-                : double.IsNaN(poundsPerAcre) ? (double.NaN, RowStatus.Missing, Missing)
-                : flow.Holds(poundsPerMinute) && pace.Holds(milesPerHour) && swath.Holds(swathFeet) && rate.Holds(poundsPerAcre)
-                    ? (poundsPerAcre, RowStatus.Answered, 0)
+                : double.IsNaN(poundsPerMinute + milesPerHour + swathFeet) ? (double.NaN, RowStatus.Missing, Missing)
                 : (double.NaN, RowStatus.Implausible, Unlikely);
         }
     }

@@ -69,9 +69,14 @@ internal sealed class LimeTableColumn
         int above = AtOrAbove(reading);
         int below = Math.Max(above - 1, 0);
         double between = Interpolation.Line(readings[below], rates[below], readings[above], rates[above], reading);
-        bool isOn = IsOn(above, reading);
-        remarks = isOn ? marks[above] : marksBetween[above];
-        return isOn ? rates[above] : between;
+        if (IsOn(above, reading))
+        {
+            remarks = marks[above];
+            return rates[above];
+        }
+
+        remarks = marksBetween[above];
+        return between;
     }
 
     /// <summary>The first row that is not below a reading; the number of rows where all are.</summary>
