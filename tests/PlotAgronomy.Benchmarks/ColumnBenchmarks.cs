@@ -50,49 +50,49 @@ public class ColumnBenchmarks
 
     /// <summary>An equation, by hand.</summary>
     [Benchmark]
-    public void NorthCarolinaLoop() => HandLoops.NorthCarolina(6.5, waterPh, buffer, answers, status, flags);
+    public void NorthCarolinaByHand() => HandLoops.NorthCarolina(6.5, waterPh, buffer, answers, status, flags);
 
     /// <summary>An equation, as a column.</summary>
     [Benchmark]
-    public void NorthCarolinaColumn() => northCarolina.Rates(waterPh, buffer, answers, status, flags);
+    public void NorthCarolinaAsColumn() => northCarolina.Rates(waterPh, buffer, answers, status, flags);
 
     /// <summary>A straight line in two readings, by hand.</summary>
     [Benchmark]
-    public void WisconsinLoop() => HandLoops.Wisconsin(waterPh, buffer, answers, status, flags);
+    public void WisconsinByHand() => HandLoops.Wisconsin(waterPh, buffer, answers, status, flags);
 
     /// <summary>A straight line in two readings, as a column.</summary>
     [Benchmark]
-    public void WisconsinColumn() => wisconsin.Rates(waterPh, buffer, answers, status, flags);
+    public void WisconsinAsColumn() => wisconsin.Rates(waterPh, buffer, answers, status, flags);
 
     /// <summary>A printed table, by hand.</summary>
     [Benchmark]
-    public void OregonLoop() => HandLoops.Oregon(oregonRates, 6.4, waterPh, buffer, answers, status, flags);
+    public void OregonByHand() => HandLoops.Oregon(oregonRates, 6.4, waterPh, buffer, answers, status, flags);
 
     /// <summary>A printed table, as a column.</summary>
     [Benchmark]
-    public void OregonColumn() => oregon.Rates(waterPh, buffer, answers, status, flags);
+    public void OregonAsColumn() => oregon.Rates(waterPh, buffer, answers, status, flags);
 
     /// <summary>Bulk seed, by hand.</summary>
     [Benchmark]
-    public void BulkSeedLoop() => HandLoops.BulkSeed(some, percent, percent, some, answers, status, flags);
+    public void BulkSeedByHand() => HandLoops.BulkSeed(some, percent, percent, some, answers, status, flags);
 
     /// <summary>Bulk seed, as a column.</summary>
     [Benchmark]
-    public void BulkSeedColumn() => bulkSeed.Rates(some, percent, percent, some, [], answers, status, flags);
+    public void BulkSeedAsColumn() => bulkSeed.Rates(some, percent, percent, some, [], answers, status, flags);
 
     /// <summary>Spreader rates, by hand.</summary>
     [Benchmark]
-    public void SpreaderLoop() => HandLoops.Spreader(percent, some, some, answers, status, flags);
+    public void SpreaderByHand() => HandLoops.Spreader(percent, some, some, answers, status, flags);
 
     /// <summary>Spreader rates, as a column.</summary>
     [Benchmark]
-    public void SpreaderColumn() => Columns.SpreaderColumn.Rates(percent, some, some, answers, status, flags);
+    public void SpreaderAsColumn() => SpreaderColumn.Rates(percent, some, some, answers, status, flags);
 
     /// <summary>Exchange capacity, by hand.</summary>
     [Benchmark]
-    public void ExchangeLoop() => HandLoops.Exchange(some, percent, much, buffer, waterPh, answers, status, flags);
+    public void ExchangeByHand() => HandLoops.Exchange(some, percent, much, buffer, waterPh, answers, status, flags);
 
     /// <summary>Exchange capacity, as a column.</summary>
     [Benchmark]
-    public void ExchangeColumn() => exchange.Capacities(some, percent, much, [], buffer, waterPh, answers, status, flags);
+    public void ExchangeAsColumn() => exchange.Capacities(some, percent, much, [], buffer, waterPh, answers, status, flags);
 }

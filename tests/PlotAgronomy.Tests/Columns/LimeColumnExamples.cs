@@ -41,7 +41,7 @@ public class LimeColumnExamples
             row.ChoiceOrNull<SoilTexture>("texture"),
             row.ChoiceOrNull<SoilBuffer>("buffer"));
         double[] reading = column.ReadsWaterPh ? [] : [Reading(row)];
-        double[] waterPh = [WaterPhOf(row, column, Reading(row))];
+        double[] waterPh = [WaterPhOf(row, column, reading)];
         var run = ColumnRun.Of(1, (_, _, values, status, flags) => column.Rates(waterPh, reading, values, status, flags));
         Assert.True(run.Status[0] is RowStatus.Answered or RowStatus.NoneNeeded, $"{run.Status[0]}");
         double[] published = new double[1];
@@ -60,10 +60,10 @@ public class LimeColumnExamples
 
     /// <summary>The pH 5.0 that stands for any pH below the target in rows of printed tables is left out beside a buffer that finds no
     /// acidity: the table reads the buffer alone, and the column would refuse the pair.</summary>
-    private static double WaterPhOf(CsvRow row, LimeColumn column, double reading)
+    private static double WaterPhOf(CsvRow row, LimeColumn column, double[] reading)
     {
         double waterPh = row.NumberOrNull("water_ph") ?? double.NaN;
-        bool contradicts = column.Buffer is { } buffer && PhPairRule.For(buffer).Contradicts(waterPh, reading);
+        bool contradicts = column.Buffer is { } buffer && PhPairRule.For(buffer).Contradicts(waterPh, reading[0]);
         return contradicts ? double.NaN : waterPh;
     }
 

@@ -81,7 +81,8 @@ internal sealed class LimeRowFlags
     internal ulong Of(LimeStop stop) => byStop[(int)stop];
 
     /// <summary>The flags of all remarks at once.</summary>
-    internal ulong Of(LimeRemarks remarks) => byRemark.Where(r => remarks.HasFlag(r.Key)).Aggregate(0UL, (all, r) => all | r.Value);
+    internal ulong Of(LimeRemarks remarks) =>
+        byRemark.Where(r => remarks.HasFlag(r.Key)).Aggregate(0UL, (all, r) => all | r.Value);
 
     /// <summary>A formula that needs no water pH and still does not hold lacks the pH for such readings.</summary>
     internal RowStatus StatusOf(LimeStop stop) =>

@@ -4,8 +4,8 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Columns;
 
 /// <summary>The bulk rates that deliver rates of pure live seed, a row for each lot.</summary>
-/// <remarks>A row's rate is that of <see cref="PureLiveSeed.BulkRate"/> for an analysis of these percentages, bit for bit; nothing
-/// is rounded. What that call remarks on coating, seeds tested and the kind is not asked here.</remarks>
+/// <remarks>A row's rate is that of <see cref="PureLiveSeed.BulkRate"/> for an analysis of these percentages, bit for bit;
+/// nothing is rounded. What that call remarks on coating, seeds tested and the kind is not asked here.</remarks>
 [JsonConverter(typeof(NotForJson))]
 public sealed class BulkSeedColumn
 {

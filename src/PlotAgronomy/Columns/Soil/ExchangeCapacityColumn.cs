@@ -4,9 +4,9 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Columns;
 
 /// <summary>Exchange capacities by summation with one acidity term, a row for each soil.</summary>
-/// <remarks>A row's capacity is that of <see cref="CationBalance.For"/>, bit for bit; nothing is rounded. Two things differ: a row
-/// that lacks potassium, magnesium or calcium is not answered, where that call sums what there is and says so; and a water pH and
-/// a buffer pH that look swapped or contradict each other are refused.</remarks>
+/// <remarks>A row's capacity is that of <see cref="CationBalance.For"/>, bit for bit; nothing is rounded. Two things differ: a
+/// row that lacks potassium, magnesium or calcium is not answered, where that call sums what there is and says so; and a water
+/// pH and a buffer pH that look swapped or contradict each other are refused.</remarks>
 [JsonConverter(typeof(NotForJson))]
 public sealed class ExchangeCapacityColumn
 {

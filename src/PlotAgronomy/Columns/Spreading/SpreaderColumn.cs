@@ -4,8 +4,8 @@ using PlotAgronomy.Spreading;
 namespace PlotAgronomy.Columns;
 
 /// <summary>The rates that spreaders put on the ground, a row for each run: flow, speed and swath.</summary>
-/// <remarks>A row's rate is that of <see cref="SpreaderSetting.FromFlow"/>, bit for bit; nothing is rounded. A pace, swath, flow or
-/// rate that no spreader has is warned of there and refused here.</remarks>
+/// <remarks>A row's rate is that of <see cref="SpreaderSetting.FromFlow"/>, bit for bit; nothing is rounded. A pace, swath, flow
+/// or rate that no spreader has is warned of there and refused here.</remarks>
 public static class SpreaderColumn
 {
     private const ulong Impossible = 1;

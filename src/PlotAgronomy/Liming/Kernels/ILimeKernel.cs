@@ -2,7 +2,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>The sum of one lime method to one target, from doubles to a double. The answer for one soil and a column of rows
 /// both call it.</summary>
-/// <remarks>Kernels are structs, so that a loop over rows is compiled for each of them. A value that is not known is NaN.</remarks>
+/// <remarks>Kernels are structs, so that a loop over rows is compiled for each of them. What is not known is NaN.</remarks>
 internal interface ILimeKernel
 {
     /// <summary>Unrounded lb/ac of the method's basis, below zero where the equation goes there; NaN where the table prints
