@@ -6,9 +6,15 @@ internal static class Tolerance
     /// <summary>Relative size of arithmetic dust.</summary>
     internal const double Dust = 1e-9;
 
-    internal static bool IsAbove(double value, double limit) => value > limit + DustOf(limit);
+    internal static bool IsAbove(double value, double limit) => value > HighEdge(limit);
 
-    internal static bool IsBelow(double value, double limit) => value < limit - DustOf(limit);
+    internal static bool IsBelow(double value, double limit) => value < LowEdge(limit);
+
+    /// <summary>The highest value that still lies on a limit.</summary>
+    internal static double HighEdge(double limit) => limit + DustOf(limit);
+
+    /// <summary>The lowest value that still lies on a limit.</summary>
+    internal static double LowEdge(double limit) => limit - DustOf(limit);
 
     internal static bool AreEqual(double a, double b) => a == b || Math.Abs(a - b) <= DustOf(Math.Max(Math.Abs(a), Math.Abs(b)));
 

@@ -12,25 +12,28 @@ internal static class SpreadingPlausibility
         MassFlow? flow = null,
         ApplicationRate? rate = null
     ) =>
-        OfPace(pace?.MilesPerHour)
-            .Concat(Ask("swath", swath?.Feet, "plausible-swath-low", "plausible-swath-high", "ft"))
-            .Concat(Ask("flow", flow?.PoundsPerMinute, null, "plausible-flow-high", "lb/min"))
-            .Concat(Ask("rate", rate?.PoundsPerAcre, null, "plausible-rate-high", "lb/ac"));
+        Ask(Pace, pace?.MilesPerHour)
+            .Concat(Ask(Swath, swath?.Feet))
+            .Concat(Ask(Flow, flow?.PoundsPerMinute))
+            .Concat(Ask(Rate, rate?.PoundsPerAcre));
 
-    private static IEnumerable<Finding> OfPace(double? milesPerHour) =>
-        Ask("pace", milesPerHour, "plausible-pace-low", "plausible-pace-high", "mph");
+    internal static PlausibleSpan Pace => new("pace", "plausible-pace-low", "plausible-pace-high", "mph");
 
-    private static IEnumerable<Finding> Ask(string what, double? value, string? low, string high, string unit)
+    internal static PlausibleSpan Swath => new("swath", "plausible-swath-low", "plausible-swath-high", "ft");
+
+    internal static PlausibleSpan Flow => new("flow", null, "plausible-flow-high", "lb/min");
+
+    internal static PlausibleSpan Rate => new("rate", null, "plausible-rate-high", "lb/ac");
+
+    private static IEnumerable<Finding> Ask(PlausibleSpan span, double? value)
     {
-        double least = low is null ? 0 : SpreadingConstants.All[low];
-        double most = SpreadingConstants.All[high];
-        if (value is { } given && (Tolerance.IsAbove(given, most) || Tolerance.IsBelow(given, least)))
+        if (value is { } given && !span.Holds(given))
         {
             yield return FindingCatalog.Create(
                 SpreadingCodes.Implausible,
-                ("what", what),
-                ("value", $"{Amounts.Print(given, 3)} {unit}"),
-                ("limits", $"{Amounts.Print(least, 2)} to {Amounts.Print(most, 0)} {unit}")
+                ("what", span.What),
+                ("value", $"{Amounts.Print(given, 3)} {span.Unit}"),
+                ("limits", span.InWords)
             );
         }
     }

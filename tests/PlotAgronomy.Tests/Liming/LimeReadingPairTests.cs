@@ -146,4 +146,13 @@ public class LimeReadingPairTests
         Assert.Contains("lime-soil-outside-method", need.Findings.Select(f => f.Code));
         Assert.DoesNotContain("lime-ph-at-target", need.Findings.Select(f => f.Code));
     }
+
+    [Theory]
+    [InlineData(5.5), InlineData(6.2), InlineData(7.2)]
+    public void Without_a_water_pH_nothing_contradicts_the_buffer(double buffer)
+    {
+        var report = new SoilReport { Laboratory = "Iowa", BufferPhs = [BufferPh.FromValue(buffer, SoilBuffer.Smp)] };
+        Assert.False(IsAsked(report.Check(Today)));
+        Assert.False(IsAsked(LimeMethod.Find("iowa-pm1688-table").NeedFor(report, 6.5).Findings));
+    }
 }

@@ -86,10 +86,13 @@ internal static class AdamsEvans
             );
 
     /// <summary>Whether the curve holds for this pH and target.</summary>
-    internal static bool Holds(double waterPh, double targetPh) => targetPh <= HighestTarget && waterPh >= LowestPh;
+    internal static bool Holds(double waterPh, double targetPh) => waterPh >= LowestPhTo(targetPh);
 
-    /// <summary>Why the curve does not hold for this pH and target, or null.</summary>
-    internal static Finding? Refusal(string methodName, double waterPh, double targetPh) =>
+    /// <summary>Infinite for a target that it does not reach.</summary>
+    internal static double LowestPhTo(double targetPh) => targetPh <= HighestTarget ? LowestPh : double.PositiveInfinity;
+
+    /// <summary>Why the curve does not hold for this pH and target, where it does not.</summary>
+    internal static Finding Refusal(string methodName, string waterPh, double targetPh) =>
         targetPh > HighestTarget
             ? FindingCatalog.Create(
                 LimingCodes.TargetTooHigh,
@@ -97,14 +100,26 @@ internal static class AdamsEvans
                 ("limit", $"up to pH {LimeText.Ph(HighestTarget)}"),
                 ("target", LimeText.Ph(targetPh))
             )
-        : waterPh < LowestPh
-            ? FindingCatalog.Create(
+            : FindingCatalog.Create(
                 LimingCodes.PhBelowDomain,
-                ("ph", LimeText.Ph(waterPh)),
+                ("ph", waterPh),
                 ("method", methodName),
                 ("lowest", LimeText.Ph(LowestPh))
-            )
-        : null;
+            );
+
+    internal static AdamsEvansLimeKernel KernelTo(double targetPh) =>
+        new()
+        {
+            AcidityPerPh = AcidityPerPh,
+            StartPh = StartPh,
+            PhConstant = PhConstant,
+            PhLinear = PhLinear,
+            PhSquare = PhSquare,
+            TonsPerMeq = TonsPerMeq,
+            AcidShareAtTarget = AcidShare(targetPh),
+            HighestCapacity = HighestCapacity,
+            HighestNeed = HighestNeed,
+        };
 
     private static double AcidShare(double ph) => LimeMath.AdamsEvansAcidShare(ph, PhConstant, PhLinear, PhSquare);
 }

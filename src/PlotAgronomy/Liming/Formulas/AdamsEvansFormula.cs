@@ -5,7 +5,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>Adams and Evans: the CEC from the acidity of their buffer, the lime from the CEC and the acid share that has to
 /// go.</summary>
-internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
+internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormulaBy<AdamsEvansLimeKernel>(method)
 {
     private readonly ImmutableArray<SoilBuffer> buffers = LimeReadings.Buffers(method);
 
@@ -19,18 +19,15 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
 
     internal override bool SaysWhyNoRate => true;
 
-    internal override bool Holds(PlotSoil soil, double targetPh) => AdamsEvans.Holds(soil.PhInWater!.Value, targetPh);
+    internal override LimeRemarks MayRemark => LimeRemarks.CapacityOutside | LimeRemarks.NeedOutside;
 
-    internal override Finding? Refusal(PlotSoil soil, double targetPh) =>
-        AdamsEvans.Refusal(MethodName, soil.PhInWater!.Value, targetPh);
+    internal override (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (AdamsEvans.LowestPhTo(targetPh), double.NegativeInfinity);
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
-    {
-        double tons = TonsPerAcre(reading, soil, targetPh);
-        return Capacity(reading, soil) < AdamsEvans.HighestCapacity && tons < AdamsEvans.HighestNeed
-            ? tons * ExactUnits.PoundsPerShortTon
-            : null;
-    }
+    internal override Finding Refusal(string waterPh, double targetPh) =>
+        AdamsEvans.Refusal(MethodName, waterPh, targetPh);
+
+    internal override AdamsEvansLimeKernel KernelTo(double targetPh, SoilTexture? texture) => AdamsEvans.KernelTo(targetPh);
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
@@ -45,8 +42,8 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
     internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh)
     {
         double capacity = Capacity(reading, soil);
-        double tons = TonsPerAcre(reading, soil, targetPh);
-        if (capacity >= AdamsEvans.HighestCapacity)
+        KernelFor(soil, targetPh).PoundsPerAcre(reading, WaterPh(soil), out var remarks);
+        if (remarks.HasFlag(LimeRemarks.CapacityOutside))
         {
             yield return FindingCatalog.Create(
                 LimingCodes.CecOutside,
@@ -55,11 +52,11 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
                 ("method", MethodName)
             );
         }
-        else if (tons >= AdamsEvans.HighestNeed)
+        else if (remarks.HasFlag(LimeRemarks.NeedOutside))
         {
             yield return FindingCatalog.Create(
                 LimingCodes.NeedAboveDomain,
-                ("need", Amounts.Print(tons, 2)),
+                ("need", Amounts.Print(AdamsEvans.TonsPerAcre(capacity, WaterPh(soil), targetPh), 2)),
                 ("limit", Amounts.Print(AdamsEvans.HighestNeed, 0)),
                 ("method", MethodName)
             );
@@ -67,7 +64,4 @@ internal sealed class AdamsEvansFormula(CsvRow method) : LimeFormula(method)
     }
 
     private static double Capacity(double bufferPh, PlotSoil soil) => AdamsEvans.Capacity(bufferPh, soil.PhInWater!.Value);
-
-    private static double TonsPerAcre(double bufferPh, PlotSoil soil, double targetPh) =>
-        AdamsEvans.TonsPerAcre(Capacity(bufferPh, soil), soil.PhInWater!.Value, targetPh);
 }

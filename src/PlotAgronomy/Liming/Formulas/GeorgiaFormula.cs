@@ -4,7 +4,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Liming;
 
 /// <summary>lb/ac of pure carbonate = LBCeq x (target - pH) x million lb of soil per acre; straight from pH 4 to 6.5.</summary>
-internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
+internal sealed class GeorgiaFormula(CsvRow method) : LimeFormulaBy<GeorgiaLimeKernel>(method)
 {
     private readonly double depthInches = method.Number("depth_in");
 
@@ -20,8 +20,15 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
 
     internal override double? ReadingOf(PlotSoil soil) => soil.Report.LimeBufferCapacity?.MilligramsPerKilogramPerPh;
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
-        LimeMath.GeorgiaPoundsPerAcre(reading, soil.PhInWater!.Value, targetPh, SoilMillionPounds);
+    internal override (double Least, double Most) PossibleReadings =>
+        (double.Epsilon, SoilConstants.All["largest-capacity"]);
+
+    internal override GeorgiaLimeKernel KernelTo(double targetPh, SoilTexture? texture) =>
+        new()
+        {
+            TargetPh = targetPh,
+            SoilMillionPounds = SoilMillionPounds,
+        };
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
@@ -56,18 +63,17 @@ internal sealed class GeorgiaFormula(CsvRow method) : LimeFormula(method)
             );
     }
 
-    internal override bool Holds(PlotSoil soil, double targetPh) => soil.PhInWater >= lowestPh && targetPh <= highestPh;
+    internal override (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (targetPh <= highestPh ? lowestPh : double.PositiveInfinity, double.NegativeInfinity);
 
-    internal override Finding? Refusal(PlotSoil soil, double targetPh) =>
-        Holds(soil, targetPh)
-            ? null
-            : FindingCatalog.Create(
-                LimingCodes.ReadingOutside,
-                ("reading", $"pH {LimeText.Ph(soil.PhInWater!.Value)} to {LimeText.Ph(targetPh)}"),
-                ("lowest", LimeText.Ph(lowestPh)),
-                ("highest", LimeText.Ph(highestPh)),
-                ("method", MethodName)
-            );
+    internal override Finding Refusal(string waterPh, double targetPh) =>
+        FindingCatalog.Create(
+            LimingCodes.ReadingOutside,
+            ("reading", $"pH {waterPh} to {LimeText.Ph(targetPh)}"),
+            ("lowest", LimeText.Ph(lowestPh)),
+            ("highest", LimeText.Ph(highestPh)),
+            ("method", MethodName)
+        );
 
     private double SoilMillionPounds => LimeMath.SoilMillionPounds(soilPerInch, depthInches);
 }

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>A published equation: constant + a x reading + b x reading squared + c x water pH, one set of coefficients a
 /// target.</summary>
-internal sealed class LimeLinearFormula : LimeFormula
+internal sealed class LimeLinearFormula : LimeFormulaBy<LinearLimeKernel>
 {
     private static readonly Lazy<ILookup<string, Equation>> Equations = Table.Grouped(
         "Liming/Data/linear.csv",
@@ -40,40 +40,44 @@ internal sealed class LimeLinearFormula : LimeFormula
 
     internal override bool ReadsPh => true;
 
+    internal override bool ReadsWaterPh => reading == LinearReading.WaterPh;
+
     internal override bool NeedsWaterPh { get; }
 
     internal override double? ReadingOf(PlotSoil soil) =>
         reading == LinearReading.WaterPh ? soil.PhInWater : LimeReadings.BufferPh(soil, buffers);
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
+    internal override LinearLimeKernel KernelTo(double targetPh, SoilTexture? texture)
     {
         var e = To(targetPh);
-        return FadesAt(reading) is { } from
-            ? Interpolation.Line(from, Math.Max(0, ByEquation(e, from, soil)), highest, 0, reading)
-            : ByEquation(e, reading, soil);
+        return new()
+        {
+            Constant = e.Constant,
+            PerReading = e.PerReading,
+            PerReadingSquared = e.PerReadingSquared,
+            PerWaterPh = e.PerWaterPh,
+            PoundsPerUnit = e.PoundsPerUnit,
+            Scale = Scale,
+            FadesFrom = fadesFrom ?? double.PositiveInfinity,
+            Highest = highest,
+        };
     }
-
-    /// <summary>Above the last printed row the rate runs out in a straight line, where its table ends in a step.</summary>
-    private double? FadesAt(double reading) =>
-        fadesFrom is { } from && Tolerance.IsAbove(reading, from) && !Tolerance.IsAbove(reading, highest) ? from : null;
-
-    private double ByEquation(Equation e, double reading, PlotSoil soil) =>
-        LimeMath.Linear(e.Constant, e.PerReading, e.PerReadingSquared, e.PerWaterPh, Scaled(reading), soil.PhInWater ?? 0)
-        * e.PoundsPerUnit;
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
         var e = To(targetPh);
-        if (FadesAt(reading) is { } from)
+        var kernel = KernelTo(targetPh, soil.Texture);
+        if (kernel.Fades(reading))
         {
-            yield return LimeTableLines.Between((from, Math.Max(0, ByEquation(e, from, soil))), (highest, 0), reading, e.Origin);
+            var from = (kernel.FadesFrom, kernel.LastPrinted(WaterPh(soil)));
+            yield return LimeTableLines.Between(from, (highest, 0), reading, e.Origin);
             yield break;
         }
 
         double raw = PoundsPerAcre(reading, soil, targetPh)!.Value / e.PoundsPerUnit;
         string perReading = Amounts.Print(Math.Abs(e.PerReading), 3);
         string perWaterPh = Amounts.Print(Math.Abs(e.PerWaterPh), 3);
-        string number = Amounts.Print(Scaled(reading), 2);
+        string number = Amounts.Print(reading * Scale, 2);
         yield return LimingFormulas
             .All[e.FormulaId]
             .Line(
@@ -93,7 +97,7 @@ internal sealed class LimeLinearFormula : LimeFormula
 
     private Equation To(double targetPh) => equations[Targets.IndexOf(targetPh)];
 
-    private double Scaled(double value) => reading == LinearReading.LimeTestIndex ? value * 10 : value;
+    private double Scale => reading == LinearReading.LimeTestIndex ? 10 : 1;
 
     private sealed record Equation(
         double TargetPh,

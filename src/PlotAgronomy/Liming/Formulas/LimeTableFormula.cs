@@ -5,7 +5,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>A printed table: rows by reading, columns by target. Straight line between rows, nothing between columns.</summary>
-internal sealed class LimeTableFormula : LimeFormula
+internal sealed class LimeTableFormula : LimeFormulaBy<TableLimeKernel>
 {
     private static readonly Lazy<ILookup<string, Cell>> Tables = Table.Grouped(
         "Liming/Data/tables.csv",
@@ -14,17 +14,24 @@ internal sealed class LimeTableFormula : LimeFormula
     );
 
     private readonly ImmutableArray<SoilBuffer> buffers;
-    private readonly Cell[][] columns;
+    private readonly Cell[][] cells;
+    private readonly LimeTableColumn[] columns;
 
     internal LimeTableFormula(CsvRow method)
         : base(method)
     {
         buffers = LimeReadings.Buffers(method);
-        columns = Columns(Tables.Value[method.Text("id")].ToArray());
-        Targets = ImmutableCollectionsMarshal.AsImmutableArray(Array.ConvertAll(columns, c => c[0].TargetPh));
+        cells = Columns(Tables.Value[method.Text("id")].ToArray());
+        columns = Array.ConvertAll(cells, c => new LimeTableColumn([.. c.Select(cell => cell.AsNumbers)]));
+        Targets = ImmutableCollectionsMarshal.AsImmutableArray(Array.ConvertAll(cells, c => c[0].TargetPh));
+        CellFinding = cells.SelectMany(c => c).Select(cell => cell.Finding).OfType<string>().Distinct().SingleOrDefault();
     }
 
     internal override ImmutableArray<double> Targets { get; }
+
+    internal override string? CellFinding { get; }
+
+    internal override LimeRemarks MayRemark => LimeRemarks.Interpolated | LimeRemarks.CellMarked;
 
     internal override string Reads => buffers.IsEmpty ? "exchangeable acidity" : $"{LimeReadings.InWords(buffers)} buffer pH";
 
@@ -33,10 +40,9 @@ internal sealed class LimeTableFormula : LimeFormula
     internal override double? ReadingOf(PlotSoil soil) =>
         buffers.IsEmpty ? soil.AcidityPer100Grams : LimeReadings.BufferPh(soil, buffers);
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
-        Around(reading, targetPh) is not (Cell low, Cell high) ? null
-        : low == high ? low.PoundsPerAcre
-        : Interpolation.Line(low.Reading, low.PoundsPerAcre, high.Reading, high.PoundsPerAcre, reading);
+    internal override TableLimeKernel KernelTo(double targetPh, SoilTexture? texture) => new(ColumnTo(targetPh));
+
+    internal LimeTableColumn ColumnTo(double targetPh) => columns[Targets.IndexOf(targetPh)];
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
@@ -95,21 +101,15 @@ internal sealed class LimeTableFormula : LimeFormula
 
     private (Cell Low, Cell High)? Around(double reading, double targetPh)
     {
-        var cells = columns[Targets.IndexOf(targetPh)];
-        int above = 0;
-        while (above < cells.Length && Tolerance.IsBelow(cells[above].Reading, reading))
-        {
-            above++;
-        }
-
-        return above == cells.Length ? null
-            : Tolerance.AreEqual(cells[above].Reading, reading) ? (cells[above], cells[above])
-            : above == 0 ? null
-            : (cells[above - 1], cells[above]);
+        var column = cells[Targets.IndexOf(targetPh)];
+        var (below, above) = ColumnTo(targetPh).Around(reading);
+        return above < 0 ? null : (column[below], column[above]);
     }
 
     private sealed record Cell(double TargetPh, double Reading, double PoundsPerAcre, string? Finding, Origin Origin)
     {
+        internal (double Reading, double Rate, bool IsMarked) AsNumbers => (Reading, PoundsPerAcre, Finding is not null);
+
         internal static Cell FromRow(CsvRow row) =>
             new(
                 row.Number("target_ph"),

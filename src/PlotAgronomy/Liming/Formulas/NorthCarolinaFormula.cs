@@ -4,7 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>ton/ac = Ac x (target - pH) / (end - pH), Ac from the Mehlich buffer pH or as printed.</summary>
-internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormula(method)
+internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormulaBy<NorthCarolinaLimeKernel>(method)
 {
     private static readonly ImmutableArray<SoilBuffer> Buffers = [SoilBuffer.Mehlich];
 
@@ -22,25 +22,28 @@ internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormula(method)
         LimeReadings.BufferPh(soil, Buffers)
         ?? (soil.AcidityPer100CubicCentimeters is { } acidity ? endPh - (acidity / acidityPerPh) : null);
 
-    internal override bool Holds(PlotSoil soil, double targetPh) => targetPh < endPh;
+    internal override (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (targetPh < endPh ? double.NegativeInfinity : double.PositiveInfinity, double.NegativeInfinity);
 
-    internal override Finding? Refusal(PlotSoil soil, double targetPh) =>
-        Holds(soil, targetPh)
-            ? null
-            : FindingCatalog.Create(
-                LimingCodes.TargetTooHigh,
-                ("method", MethodName),
-                ("limit", $"below pH {LimeText.Ph(endPh)}"),
-                ("target", LimeText.Ph(targetPh))
-            );
+    internal override Finding Refusal(string waterPh, double targetPh) =>
+        FindingCatalog.Create(
+            LimingCodes.TargetTooHigh,
+            ("method", MethodName),
+            ("limit", $"below pH {LimeText.Ph(endPh)}"),
+            ("target", LimeText.Ph(targetPh))
+        );
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
-        ExactUnits.PoundsPerShortTon
-        * LimeMath.NorthCarolinaTonsPerAcre(Acidity(reading), soil.PhInWater!.Value, targetPh, endPh);
+    internal override NorthCarolinaLimeKernel KernelTo(double targetPh, SoilTexture? texture) =>
+        new()
+        {
+            TargetPh = targetPh,
+            EndPh = endPh,
+            AcidityPerPh = acidityPerPh,
+        };
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
-        string acidity = Amounts.Print(Acidity(reading), 3);
+        string acidity = Amounts.Print(KernelFor(soil, targetPh).Acidity(reading), 3);
         string end = LimeText.Ph(endPh);
         yield return LimingFormulas
             .All["nc-lime-acidity"]
@@ -60,6 +63,4 @@ internal sealed class NorthCarolinaFormula(CsvRow method) : LimeFormula(method)
                 ("end pH", end)
             );
     }
-
-    private double Acidity(double bufferPh) => LimeMath.NorthCarolinaAcidity(bufferPh, endPh, acidityPerPh);
 }

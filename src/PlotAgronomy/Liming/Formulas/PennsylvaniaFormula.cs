@@ -4,7 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Liming;
 
 /// <summary>Pennsylvania's field rule by exchangeable acidity: one figure for each meq, or the least rate.</summary>
-internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
+internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormulaBy<PennsylvaniaLimeKernel>(method)
 {
     private readonly double highTarget = LimingConstants.All["pa-target-high"];
 
@@ -23,20 +23,27 @@ internal sealed class PennsylvaniaFormula(CsvRow method) : LimeFormula(method)
 
     internal override double? ReadingOf(PlotSoil soil) => soil.AcidityPer100Grams;
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
-        targetPh == highTarget
-            ? LimeMath.PennsylvaniaHighPoundsPerAcre(reading, perMeqToHighTarget)
-            : LimeMath.PennsylvaniaFieldPoundsPerAcre(reading, perMeqToFieldTarget, limit, least);
+    internal override PennsylvaniaLimeKernel KernelTo(double targetPh, SoilTexture? texture) =>
+        new()
+        {
+            IsHighTarget = targetPh == highTarget,
+            PerMeq = targetPh == highTarget ? perMeqToHighTarget : perMeqToFieldTarget,
+            Limit = limit,
+            Least = least,
+        };
 
-    internal override bool Holds(PlotSoil soil, double targetPh) =>
-        !(soil.PhInWater is null && targetPh != highTarget && soil.AcidityPer100Grams < limit);
+    internal override LimeRemarks MayRemark => LimeRemarks.RuleGap;
 
-    internal override Finding? Refusal(PlotSoil soil, double targetPh) =>
-        Holds(soil, targetPh) ? null : FindingCatalog.Create(LimingCodes.PhMissingRequired);
+    /// <summary>The least rate goes to a soil below its target only, so that its pH must be known.</summary>
+    internal override (double LowestPh, double LowestReadingWithoutPh) Domain(double targetPh) =>
+        (double.NegativeInfinity, targetPh == highTarget ? double.NegativeInfinity : limit);
+
+    internal override Finding Refusal(string waterPh, double targetPh) => FindingCatalog.Create(LimingCodes.PhMissingRequired);
 
     internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh)
     {
-        if (targetPh != highTarget && reading == limit)
+        KernelFor(soil, targetPh).PoundsPerAcre(reading, WaterPh(soil), out var remarks);
+        if (remarks.HasFlag(LimeRemarks.RuleGap))
         {
             yield return FindingCatalog.Create(
                 LimingCodes.RuleGap,

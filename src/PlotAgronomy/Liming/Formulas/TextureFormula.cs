@@ -6,7 +6,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Liming;
 
 /// <summary>A garden table by texture and water pH, for soils whose buffer pH was not read.</summary>
-internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
+internal sealed class TextureFormula(CsvRow method) : LimeFormulaBy<TableLimeKernel>(method)
 {
     private static readonly Lazy<ILookup<SoilTexture, Row>> Rows = Table.Grouped(
         "Liming/Data/texture.csv",
@@ -32,6 +32,11 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
         rows => rows.OrderBy(r => r.Ph).ToImmutableArray()
     );
 
+    private readonly FrozenDictionary<SoilTexture, LimeTableColumn> columnByTexture = Rows.Value.ToFrozenDictionary(
+        rows => rows.Key,
+        rows => new LimeTableColumn([.. rows.OrderBy(r => r.Ph).Select(r => (r.Ph, r.PoundsPerAcre, false))])
+    );
+
     internal override ImmutableArray<double> Targets { get; } =
     [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
 
@@ -39,41 +44,46 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
 
     internal override bool ReadsPh => true;
 
+    internal override bool ReadsWaterPh => true;
+
     internal override bool NeedsWaterPh => true;
 
-    internal override double? ReadingOf(PlotSoil soil) => ColumnOf(soil) is not null ? soil.PhInWater : null;
+    internal override LimeRemarks MayRemark => LimeRemarks.Interpolated;
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh)
-    {
-        var (low, high) = Around(reading, soil);
-        return low == high
-            ? low.PoundsPerAcre
-            : Interpolation.Line(low.Ph, low.PoundsPerAcre, high.Ph, high.PoundsPerAcre, reading);
-    }
+    internal override double? ReadingOf(PlotSoil soil) => TakesTexture(soil.Texture) ? soil.PhInWater : null;
+
+    internal override bool TakesTexture(SoilTexture? texture) => ColumnOf(texture) is not null;
+
+    internal override TableLimeKernel KernelTo(double targetPh, SoilTexture? texture) =>
+        new(columnByTexture[ColumnOf(texture)!.Value]);
+
+    internal override IEnumerable<Finding> AboutTexture(SoilTexture? texture) =>
+        texture is { } known && ColumnOf(known) is { } column && column != known
+            ?
+            [
+                FindingCatalog.Create(
+                    LimingCodes.TextureTakenAs,
+                    ("texture", SoilWords.Textures[known]),
+                    ("column", SoilWords.Textures[column])
+                ),
+            ]
+            : [];
 
     internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh) =>
-        [
-            .. ColumnOf(soil)!.Value is var column && column == soil.Texture
-                ? Array.Empty<Finding>()
-                :
-                [
-                    FindingCatalog.Create(
-                        LimingCodes.TextureTakenAs,
-                        ("texture", SoilWords.Textures[soil.Texture!.Value]),
-                        ("column", SoilWords.Textures[column])
-                    ),
-                ],
-            .. byTexture[column].Any(r => r.Ph == reading)
-                ? Array.Empty<Finding>()
-                : [FindingCatalog.Create(LimingCodes.Interpolated)],
-        ];
+        Around(reading, soil) is (Row low, Row high) && low != high
+            ? AboutTexture(soil.Texture).Append(FindingCatalog.Create(LimingCodes.Interpolated))
+            : AboutTexture(soil.Texture);
 
-    private static SoilTexture? ColumnOf(PlotSoil soil) =>
-        soil.Texture is { } texture && Columns.Value.TryGetValue(texture, out var column) ? column : null;
+    private static SoilTexture? ColumnOf(SoilTexture? texture) =>
+        texture is { } known && Columns.Value.TryGetValue(known, out var column) ? column : null;
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {
-        var (low, high) = Around(reading, soil);
+        if (Around(reading, soil) is not (Row low, Row high))
+        {
+            yield break;
+        }
+
         yield return low == high
             ? LimeTableLines.Row(
                 LimeTableLines.BaseRate,
@@ -83,18 +93,12 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
             : LimeTableLines.Between((low.Ph, low.PoundsPerAcre), (high.Ph, high.PoundsPerAcre), reading, low.Origin);
     }
 
-    /// <summary>The row at a pH twice, else the rows below and above it; the first row twice below the table.</summary>
-    private (Row Low, Row High) Around(double ph, PlotSoil soil)
+    /// <summary>The row at a pH twice, else the rows below and above it; null beyond the first and the last.</summary>
+    private (Row Low, Row High)? Around(double ph, PlotSoil soil)
     {
-        var rows = byTexture[ColumnOf(soil)!.Value];
-        int above = 0;
-        while (above < rows.Length && rows[above].Ph < ph)
-        {
-            above++;
-        }
-
-        above = above == rows.Length ? 0 : above;
-        return above == 0 || rows[above].Ph == ph ? (rows[above], rows[above]) : (rows[above - 1], rows[above]);
+        var column = ColumnOf(soil.Texture)!.Value;
+        var (below, above) = columnByTexture[column].Around(ph);
+        return above < 0 ? null : (byTexture[column][below], byTexture[column][above]);
     }
 
     private sealed record Row(double Ph, double PoundsPerAcre, double Target, Origin Origin)

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>Pennsylvania's turf table: its columns to pH 6.0 and 7.0 follow a rule, which is used for every reading; the column
 /// between follows none and is read as a table.</summary>
-internal sealed class TurfFormula(CsvRow method) : LimeFormula(method)
+internal sealed class TurfFormula(CsvRow method) : LimeFormulaBy<TurfLimeKernel>(method)
 {
     private readonly LimeTableFormula table = new(method);
 
@@ -21,10 +21,21 @@ internal sealed class TurfFormula(CsvRow method) : LimeFormula(method)
 
     internal override double? ReadingOf(PlotSoil soil) => table.ReadingOf(soil);
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
+    internal override string? CellFinding => table.CellFinding;
+
+    internal override LimeRemarks MayRemark => table.MayRemark;
+
+    internal override TurfLimeKernel KernelTo(double targetPh, SoilTexture? texture) =>
         RuleFor(targetPh) is var (perMeq, less)
-            ? ApplicationRate.FromPoundsPerThousandSquareFeet(PoundsPerThousand(reading, perMeq, less)).PoundsPerAcre
-            : table.PoundsPerAcre(reading, soil, targetPh);
+            ? new()
+            {
+                PerMeq = perMeq,
+                LessPounds = less,
+                StepPoundsPerAcre = step,
+                LeastPoundsPerAcre = least,
+                PrintedStep = printed,
+            }
+            : new() { Column = table.ColumnTo(targetPh) };
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh) =>
         RuleFor(targetPh) is not var (perMeq, less)
@@ -34,16 +45,14 @@ internal sealed class TurfFormula(CsvRow method) : LimeFormula(method)
                 LimeTableLines.Row(
                     LimeTableLines.BaseRate,
                     $"{Amounts.Print(perMeq, 0)} x {Amounts.Print(reading, 2)} less {Amounts.Print(less, 0)}, to whole thousands "
-                        + $"of lb/ac as the table goes: {Amounts.Print(PoundsPerThousand(reading, perMeq, less), 0)} lb/1000 ft2",
+                        + "of lb/ac as the table goes: "
+                        + $"{Amounts.Print(KernelFor(soil, targetPh).PoundsPerThousand(reading), 0)} lb/1000 ft2",
                     LimingConstants.All.Find("turf-acre-step").Origin
                 ),
             ];
 
     internal override IEnumerable<Finding> Findings(double reading, PlotSoil soil, double targetPh) =>
         RuleFor(targetPh) is null ? table.Findings(reading, soil, targetPh) : [];
-
-    private double PoundsPerThousand(double reading, double perMeq, double less) =>
-        LimeMath.TurfPoundsPerThousandSquareFeet(reading, perMeq, less, step, least, printed);
 
     private static (double PerMeq, double Less)? RuleFor(double targetPh) =>
         targetPh == LimingConstants.All["turf-target-high"] ? (LimingConstants.All["turf-high-per-meq"], 0)

@@ -5,7 +5,7 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>Missouri's neutralizable acidity by Woodruff buffer, all of it neutralized. No calibration: it follows from the
 /// definitions of both.</summary>
-internal sealed class WoodruffFormula(CsvRow method) : LimeFormula(method)
+internal sealed class WoodruffFormula(CsvRow method) : LimeFormulaBy<WoodruffLimeKernel>(method)
 {
     private readonly double depthInches = method.Number("depth_in");
 
@@ -15,8 +15,7 @@ internal sealed class WoodruffFormula(CsvRow method) : LimeFormula(method)
 
     internal override double? ReadingOf(PlotSoil soil) => soil.AcidityPer100Grams;
 
-    internal override double? PoundsPerAcre(double reading, PlotSoil soil, double targetPh) =>
-        LimeMath.MissouriPoundsPerAcre(reading, EnmPerMeq);
+    internal override WoodruffLimeKernel KernelTo(double targetPh, SoilTexture? texture) => new(EnmPerMeq);
 
     internal override IEnumerable<WorkedLine> Work(double reading, PlotSoil soil, double targetPh)
     {

@@ -3,27 +3,9 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Liming;
 
-/// <summary>Whether a method answers for a soil and target, and what every answer of it has to say.</summary>
+/// <summary>What a method has to say with its answer for a soil and target, or without one.</summary>
 internal static class LimeMethodChecks
 {
-    /// <summary>What needs no reading: the soil is none of the method's, or at its target, or near enough.</summary>
-    internal static LimeStop WithoutReading(LimeMethod method, PlotSoil soil, double target) =>
-        !method.Soils.Contains(soil.Class) ? LimeStop.Soil
-        : soil.PhInWater >= target ? LimeStop.AtTarget
-        : method.NoLimeWithinPh is { } margin && target - soil.PhInWater < margin - Tolerance.Dust ? LimeStop.WithinMargin
-        : LimeStop.None;
-
-    internal static LimeStop WithReading(LimeMethod method, PlotSoil soil, double target, double? reading) =>
-        method.TargetPhs.Length > 0 && !method.TargetPhs.Contains(target) ? LimeStop.Target
-        : soil.PhInWater is null && method.Formula.NeedsWaterPh ? LimeStop.WaterPhMissing
-        : method.OnlyBelowWaterPh is { } limit && soil.PhInWater >= limit ? LimeStop.WaterPhTooHigh
-        : reading is not { } read ? LimeStop.ReadingMissing
-        : !method.Formula.Holds(soil, target) ? LimeStop.Formula
-        : Tolerance.IsBelow(read, method.LowestReading) ? LimeStop.ReadingOutside
-        : !Tolerance.IsAbove(read, method.HighestReading) ? LimeStop.None
-        : method.NoLimeAboveHighest ? LimeStop.AboveTable
-        : LimeStop.ReadingOutside;
-
     internal static IEnumerable<Finding> Standing(LimeMethod method, PlotSoil soil, double target)
     {
         if (method.Status == DataStatus.Memory)
@@ -85,37 +67,56 @@ internal static class LimeMethodChecks
 
         if (
             (stop is LimeStop.None or LimeStop.ReadingOutside or LimeStop.AboveTable)
-            && method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora)
-            && reading > LimingConstants.All["high-buffer-ph"]
+            && reading > HighBufferPh(method)
         )
         {
             yield return FindingCatalog.Create(LimingCodes.BufferHigh, ("reading", Amounts.Print(reading.Value, 2)));
         }
 
-        if (Reason(method, soil, target, reading, stop) is { } reason)
+        if (stop == LimeStop.ReadingMissing)
+        {
+            yield return Missing(method, soil);
+        }
+        else if (ReasonOf(stop, method, soil.Class, Words(soil.PhInWater), Words(reading), target) is { } reason)
         {
             yield return reason;
         }
+
+        static string Words(double? number) => number is { } known ? Amounts.Print(known, 2) : "";
     }
 
-    private static Finding? Reason(LimeMethod method, PlotSoil soil, double target, double? reading, LimeStop stop) =>
+    /// <summary>The buffer pH above which a reading is doubted; infinite for methods of other readings.</summary>
+    internal static double HighBufferPh(LimeMethod method) =>
+        method.Buffers.Any(b => b is SoilBuffer.Smp or SoilBuffer.Sikora)
+            ? LimingConstants.All["high-buffer-ph"]
+            : double.PositiveInfinity;
+
+    /// <summary>Why a method stopped, with water pH and reading in words; null where that is said elsewhere.</summary>
+    internal static Finding? ReasonOf(
+        LimeStop stop,
+        LimeMethod method,
+        SoilClass soilClass,
+        string waterPh,
+        string reading,
+        double target
+    ) =>
         stop switch
         {
             LimeStop.AtTarget => FindingCatalog.Create(
                 LimingCodes.PhAtTarget,
-                ("ph", LimeText.Ph(soil.PhInWater!.Value)),
+                ("ph", waterPh),
                 ("target", LimeText.Ph(target))
             ),
             LimeStop.WithinMargin => FindingCatalog.Create(
                 LimingCodes.WithinMargin,
-                ("ph", LimeText.Ph(soil.PhInWater!.Value)),
+                ("ph", waterPh),
                 ("margin", LimeText.Ph(method.NoLimeWithinPh!.Value)),
                 ("target", LimeText.Ph(target))
             ),
             LimeStop.Soil => FindingCatalog.Create(
                 LimingCodes.SoilOutsideMethod,
                 ("method", method.Name),
-                ("soil", SoilWords.For(soil.Class))
+                ("soil", SoilWords.For(soilClass))
             ),
             LimeStop.Target => FindingCatalog.Create(
                 LimingCodes.TargetNotOffered,
@@ -128,18 +129,17 @@ internal static class LimeMethodChecks
                 ("method", method.Name),
                 ("limit", LimeText.Ph(method.OnlyBelowWaterPh!.Value))
             ),
-            LimeStop.ReadingMissing => Missing(method, soil),
-            LimeStop.Formula => method.Formula.Refusal(soil, target),
+            LimeStop.Formula => method.Formula.Refusal(waterPh, target),
             LimeStop.ReadingOutside => FindingCatalog.Create(
                 method.LimitsArePrinted ? LimingCodes.ReadingOutside : LimingCodes.ReadingOutsidePractice,
-                ("reading", Amounts.Print(reading!.Value, 2)),
+                ("reading", reading),
                 ("lowest", Amounts.Print(method.LowestReading, 2)),
                 ("highest", Amounts.Print(method.HighestReading, 2)),
                 ("method", method.Name)
             ),
             LimeStop.AboveTable => FindingCatalog.Create(
                 LimingCodes.ReadingAboveTable,
-                ("reading", Amounts.Print(reading!.Value, 2)),
+                ("reading", reading),
                 ("highest", Amounts.Print(method.HighestReading, 2)),
                 ("method", method.Name)
             ),
@@ -165,6 +165,9 @@ internal static class LimeMethodChecks
 
         return soil.Report.UnnamedBufferPh is { } unnamed && method.Buffers.Length > 0
             ? FindingCatalog.Create(LimingCodes.BufferUnnamed, ("reading", Amounts.Print(unnamed, 2)))
-            : FindingCatalog.Create(LimingCodes.ReadingMissing, ("method", method.Name), ("needed", method.Reads));
+            : NoReading(method);
     }
+
+    internal static Finding NoReading(LimeMethod method) =>
+        FindingCatalog.Create(LimingCodes.ReadingMissing, ("method", method.Name), ("needed", method.Reads));
 }

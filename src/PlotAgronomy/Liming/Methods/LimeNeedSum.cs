@@ -16,19 +16,14 @@ internal readonly struct LimeNeedSum
         Target = target;
         Error = error;
         this.earlier = earlier;
-        stop = LimeMethodChecks.WithoutReading(method, soil, target);
-        if (stop != LimeStop.None)
-        {
-            RawPoundsPerAcre = stop == LimeStop.Soil ? null : 0;
-            return;
-        }
-
-        Reading = method.Formula.ReadingOf(soil);
-        stop = LimeMethodChecks.WithReading(method, soil, target, Reading);
+        double? reading = method.Formula.ReadingOf(soil);
+        var stops = new LimeStops(method, soil.Class, target);
+        stop = stops.Of(soil.PhInWater ?? double.NaN, reading ?? double.NaN);
+        Reading = stop is LimeStop.Soil or LimeStop.AtTarget or LimeStop.WithinMargin ? null : reading;
         RawPoundsPerAcre = stop switch
         {
             LimeStop.None => method.Formula.PoundsPerAcre(Reading!.Value, soil, target),
-            LimeStop.AboveTable => 0,
+            LimeStop.AtTarget or LimeStop.WithinMargin or LimeStop.AboveTable => 0,
             _ => null,
         };
     }

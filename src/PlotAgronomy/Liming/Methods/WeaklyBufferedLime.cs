@@ -212,9 +212,9 @@ public sealed class WeaklyBufferedLime : IWorkedResult
                 yield return MemoryGate.FindingFor(adamsEvans.Name, adamsEvans.Origin);
             }
 
-            if (AdamsEvans.Refusal(adamsEvans.Name, ph, TargetPh) is { } refusal)
+            if (!AdamsEvans.Holds(ph, TargetPh))
             {
-                yield return refusal;
+                yield return AdamsEvans.Refusal(adamsEvans.Name, LimeText.Ph(ph), TargetPh);
             }
         }
 

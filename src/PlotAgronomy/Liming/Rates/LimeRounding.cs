@@ -42,12 +42,16 @@ public sealed class LimeRounding
     /// <param name="rate">Rate.</param>
     /// <returns>The rate to print: to the nearest step (a half goes up), or down where the institution does so; none below its
     /// limit.</returns>
-    public ApplicationRate Apply(ApplicationRate rate)
+    public ApplicationRate Apply(ApplicationRate rate) =>
+        ApplicationRate.FromPoundsPerAcre(PoundsPerAcre(rate.PoundsPerAcre));
+
+    /// <summary>The same as doubles; NaN stays NaN.</summary>
+    internal double PoundsPerAcre(double rate)
     {
-        double steps = Math.Round(rate / Step, 9, MidpointRounding.AwayFromZero);
+        double steps = Math.Round(rate / Step.PoundsPerAcre, 9, MidpointRounding.AwayFromZero);
         double whole = down ? Math.Floor(steps) : Math.Round(steps, MidpointRounding.AwayFromZero);
         double rounded = whole * Step.PoundsPerAcre;
-        return ApplicationRate.FromPoundsPerAcre(Tolerance.IsBelow(rounded, NoneBelow.PoundsPerAcre) ? 0 : rounded);
+        return Tolerance.IsBelow(rounded, NoneBelow.PoundsPerAcre) ? 0 : rounded;
     }
 
     /// <summary>The step of an institution.</summary>

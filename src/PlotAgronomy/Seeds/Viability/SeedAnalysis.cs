@@ -10,7 +10,7 @@ namespace PlotAgronomy;
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class SeedAnalysis
 {
-    private static readonly Lazy<double> MostOfWhole = new(() => 1 + SeedConstants.All["tag-parts-over"]);
+    private static readonly Lazy<double> LazyMostOfWhole = new(() => 1 + SeedConstants.All["tag-parts-over"]);
 
     private SeedAnalysis(
         Fraction pureSeed,
@@ -28,6 +28,9 @@ public sealed partial class SeedAnalysis
         Coating = coating;
         SeedsTested = seedsTested;
     }
+
+    /// <summary>The most that parts of one whole may add up to, each of them rounded.</summary>
+    internal static double MostOfWhole => LazyMostOfWhole.Value;
 
     /// <summary>Gets the weight of bare, pure seed of the kind, as a part of the whole bag.</summary>
     public Fraction PureSeed { get; }
@@ -78,7 +81,7 @@ public sealed partial class SeedAnalysis
         Guard.AboveUpTo(pureSeed.Value, 0, 1, "of the bag", nameof(pureSeed));
         Guard.AtLeast(seedsTested ?? 1, 1, "seeds", nameof(seedsTested));
         double counted = germination.Value + hardSeed.Value + dormantSeed.Value;
-        if (counted > MostOfWhole.Value)
+        if (counted > MostOfWhole)
         {
             throw new ArgumentOutOfRangeException(
                 nameof(germination),
@@ -88,7 +91,7 @@ public sealed partial class SeedAnalysis
             );
         }
 
-        if (pureSeed.Value + coating.Value > MostOfWhole.Value)
+        if (pureSeed.Value + coating.Value > MostOfWhole)
         {
             throw new ArgumentOutOfRangeException(
                 nameof(coating),

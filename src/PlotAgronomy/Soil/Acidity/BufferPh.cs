@@ -29,7 +29,7 @@ public sealed record BufferPh
     /// <returns>The buffer pH.</returns>
     /// <exception cref="ArgumentOutOfRangeException">At most 0, above 14, NaN or infinite; or no such buffer.</exception>
     public static BufferPh FromValue(double value, SoilBuffer buffer) =>
-        new(Guard.AboveUpTo(value, 0, 14, "pH"), Guard.Defined(buffer));
+        new(PhScale.Check(value), Guard.Defined(buffer));
 
     /// <summary>Creates a buffer pH from a lime test index such as 67, which stands for 6.7.</summary>
     /// <param name="limeTestIndex">Ten times the buffer pH; above 0, at most 140.</param>

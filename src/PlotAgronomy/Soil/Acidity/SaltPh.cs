@@ -15,7 +15,7 @@ public sealed record SaltPh
     /// <param name="value">pH; above 0, at most 14.</param>
     /// <returns>The pH.</returns>
     /// <exception cref="ArgumentOutOfRangeException">At most 0, above 14, NaN or infinite.</exception>
-    public static SaltPh FromValue(double value) => new(Guard.AboveUpTo(value, 0, 14, "pH"));
+    public static SaltPh FromValue(double value) => new(PhScale.Check(value));
 
     /// <summary>Invariant text such as <c>salt pH 5.1</c>.</summary>
     /// <returns>The text.</returns>

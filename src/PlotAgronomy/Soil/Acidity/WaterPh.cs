@@ -1,4 +1,5 @@
 using System.Globalization;
+using PlotAgronomy.Soil;
 
 namespace PlotAgronomy;
 
@@ -16,7 +17,7 @@ public sealed record WaterPh
     /// <param name="value">pH; above 0, at most 14.</param>
     /// <returns>The pH.</returns>
     /// <exception cref="ArgumentOutOfRangeException">At most 0, above 14, NaN or infinite.</exception>
-    public static WaterPh FromValue(double value) => new(Guard.AboveUpTo(value, 0, 14, "pH"));
+    public static WaterPh FromValue(double value) => new(PhScale.Check(value));
 
     /// <summary>Invariant text such as <c>water pH 5.4</c>.</summary>
     /// <returns>The text.</returns>

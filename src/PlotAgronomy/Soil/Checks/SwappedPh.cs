@@ -22,7 +22,7 @@ internal static class SwappedPh
             }
         }
 
-        if (report.UnnamedBufferPh is { } unnamed && LooksSwapped(soil, unnamed, null))
+        if (report.UnnamedBufferPh is { } unnamed && PhPairRule.ForUnknownBuffer.LooksSwapped(soil, unnamed))
         {
             yield return FindingCatalog.Create(
                 SoilCodes.PhBufferSwapped,
@@ -34,27 +34,9 @@ internal static class SwappedPh
 
     private static string? CodeFor(double soil, double reading, SoilBuffer buffer)
     {
-        double? start = BufferStart.Of(buffer);
-        return LooksSwapped(soil, reading, start) ? SoilCodes.PhBufferSwapped
-            : soil <= SoilConstants.All["acid-without-reserve-ph"] && FindsNoAcidity(reading, buffer, start)
-                ? SoilCodes.PhBufferContradict
+        var rule = PhPairRule.For(buffer);
+        return rule.LooksSwapped(soil, reading) ? SoilCodes.PhBufferSwapped
+            : rule.Contradicts(soil, reading) ? SoilCodes.PhBufferContradict
             : null;
     }
-
-    /// <summary>The soil's pH lies clearly above the buffer's: it could be the buffer's reading, or the buffer finds acidity in a
-    /// soil that can hold next to none.</summary>
-    private static bool LooksSwapped(double soil, double reading, double? start) =>
-        !Tolerance.IsBelow(soil - reading, SoilConstants.All["swapped-ph-margin"])
-        && reading < SoilConstants.All["lime-not-expected-ph"]
-        && (
-            start is not { } from
-            || !Tolerance.IsAbove(soil, from)
-            || !Tolerance.IsBelow(from - reading, SoilConstants.All["acid-buffer-drop"])
-        );
-
-    /// <summary>SMP and Sikora end half a unit below their start: their acidity terms are zero from pH 7.0 on.</summary>
-    private static bool FindsNoAcidity(double reading, SoilBuffer buffer, double? start) =>
-        start is { } from && !Tolerance.IsBelow(reading, from - (BufferStart.IsAboveTheTerms(buffer) ? PlaceholderMargin : 0));
-
-    private static double PlaceholderMargin => SoilConstants.All["buffer-placeholder-margin"];
 }

@@ -1,0 +1,26 @@
+using PlotAgronomy.Liming;
+
+namespace PlotAgronomy.Columns;
+
+/// <summary>The loop over the rows of a lime column.</summary>
+internal abstract class LimeRows
+{
+    /// <summary>The loop for a method to a target, compiled for the method's own kernel.</summary>
+    internal static LimeRows For(LimeMethod method, double targetPh, LimeRowChecks checks, SoilTexture? texture) =>
+        method.Formula.GiveKernel(new Maker(checks), targetPh, texture);
+
+    /// <summary>Answers rows of spans that were checked.</summary>
+    internal abstract void Fill(
+        ReadOnlySpan<double> waterPh,
+        ReadOnlySpan<double> reading,
+        Span<double> rates,
+        Span<RowStatus> status,
+        Span<ulong> flags
+    );
+
+    private sealed class Maker(LimeRowChecks checks) : ILimeKernelUser<LimeRows>
+    {
+        public LimeRows Use<TKernel>(TKernel kernel)
+            where TKernel : struct, ILimeKernel => new LimeRowsBy<TKernel>(kernel, checks);
+    }
+}

@@ -1,0 +1,59 @@
+using PlotAgronomy.Reference;
+using PlotAgronomy.Seeds;
+
+namespace PlotAgronomy.Columns;
+
+/// <summary>The live seeds that rates of pure live seed lay on a square foot, a row for each rate.</summary>
+/// <remarks>A row's density is that of <see cref="SeedDensity.FromRate"/>, bit for bit; nothing is rounded.</remarks>
+public static class SeedDensityColumn
+{
+    private const ulong Impossible = 1;
+    private const ulong Missing = 2;
+
+    private static readonly Lazy<RowFindings> LazyRowFindings = new(() =>
+        RowFindings.InOrder(
+            FindingCatalog.Create(ColumnCodes.ValueImpossible, ("limits", "a rate from 0, seeds in a pound above 0")),
+            FindingCatalog.Create(ColumnCodes.ValueMissing, ("what", "its rate or the seeds in a pound"))
+        )
+    );
+
+    /// <summary>Gets what the flags of a row mean.</summary>
+    public static RowFindings RowFindings => LazyRowFindings.Value;
+
+    /// <summary>The density of every row.</summary>
+    /// <param name="livePoundsPerAcre">Rate of pure live seed in lb/ac.</param>
+    /// <param name="seedsPerPound">Seeds in a pound.</param>
+    /// <param name="seedsPerSquareFoot">Takes the live seeds on a square foot.</param>
+    /// <param name="status">Takes how far each row was answered.</param>
+    /// <param name="flags">Takes why not (<see cref="RowFindings"/>).</param>
+    /// <exception cref="ArgumentException">Columns of unlike length, or a result that lies over an input.</exception>
+    public static void Densities(
+        ReadOnlySpan<double> livePoundsPerAcre,
+        ReadOnlySpan<double> seedsPerPound,
+        Span<double> seedsPerSquareFoot,
+        Span<RowStatus> status,
+        Span<ulong> flags
+    )
+    {
+        int rows = livePoundsPerAcre.Length;
+        ColumnSpans.SameLength(rows, seedsPerPound.Length, nameof(seedsPerPound));
+        ColumnSpans.SameLength(rows, seedsPerSquareFoot.Length, nameof(seedsPerSquareFoot));
+        ColumnSpans.SameLength(rows, status.Length, nameof(status));
+        ColumnSpans.SameLength(rows, flags.Length, nameof(flags));
+        ColumnSpans.Apart(livePoundsPerAcre, seedsPerSquareFoot, nameof(seedsPerSquareFoot));
+        ColumnSpans.Apart(seedsPerPound, seedsPerSquareFoot, nameof(seedsPerSquareFoot));
+        for (int i = 0; i < rows; i++)
+        {
+            (seedsPerSquareFoot[i], status[i], flags[i]) = Answer(livePoundsPerAcre[i], seedsPerPound[i]);
+        }
+    }
+
+    private static (double Density, RowStatus Status, ulong Flags) Answer(double live, double seedsPerPound)
+    {
+        bool cannotBe =
+            RowValue.IsOutside(live, 0, double.MaxValue) | RowValue.IsOutside(seedsPerPound, double.Epsilon, double.MaxValue);
+        return cannotBe ? (double.NaN, RowStatus.Implausible, Impossible)
+            : double.IsNaN(live + seedsPerPound) ? (double.NaN, RowStatus.Missing, Missing)
+            : RowValue.Answer(SeedMath.SeedsPerSquareFoot(live, seedsPerPound), 0, Impossible);
+    }
+}

@@ -1,0 +1,28 @@
+namespace PlotAgronomy.Spreading;
+
+/// <summary>Between what a figure of a spreader lies.</summary>
+internal readonly struct PlausibleSpan
+{
+    private readonly double least;
+    private readonly double most;
+    private readonly double lowEdge;
+    private readonly double highEdge;
+
+    internal PlausibleSpan(string what, string? leastId, string mostId, string unit)
+    {
+        least = leastId is null ? 0 : SpreadingConstants.All[leastId];
+        most = SpreadingConstants.All[mostId];
+        lowEdge = Tolerance.LowEdge(least);
+        highEdge = Tolerance.HighEdge(most);
+        What = what;
+        Unit = unit;
+    }
+
+    internal string What { get; }
+
+    internal string Unit { get; }
+
+    internal string InWords => $"{Amounts.Print(least, 2)} to {Amounts.Print(most, 0)} {Unit}";
+
+    internal bool Holds(double value) => value >= lowEdge && value <= highEdge;
+}
