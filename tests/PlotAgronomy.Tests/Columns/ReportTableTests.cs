@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Columns;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
@@ -152,7 +151,7 @@ public class ReportTableTests
                 Assert.Null(row.Phosphate);
             }
         });
-        var own = Asked with { CropWords = ImmutableDictionary<string, CropRow>.Empty.Add("moon clover", CropRow.Alfalfa) };
+        var own = Asked with { CropWords = new Dictionary<string, CropRow> { ["Moon clover"] = CropRow.Alfalfa } };
         var table = ReportTable.Read(text.ToString(), "table", NorthCarolina);
         Assert.All(ReportAnswers.For(table, own).Rows, row => Assert.NotNull(row.Crop));
     }

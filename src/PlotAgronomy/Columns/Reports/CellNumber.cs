@@ -32,18 +32,22 @@ internal readonly partial record struct CellNumber(double Value, bool IsUpperLim
 
         bool isBelow = cell.StartsWith('<');
         string text = isBelow ? cell[1..].TrimStart() : cell;
-        if (NumberAndUnit().Match(text) is { Success: true } match && TryNumber(match.Groups["number"].Value, out double value))
+        string mended = text.Replace('O', '0').Replace('o', '0').Replace('l', '1').Replace('I', '1');
+        if (mended != text && LettersAmongDigits().IsMatch(text) && TryNumber(mended, out _))
         {
-            (number, problem) = (new(value, isBelow, match.Groups["unit"].Value.Trim()), "");
-            return true;
+            problem = $"'{cell}' has a letter for a digit: is it {mended}?";
+            return false;
         }
 
-        string mended = text.Replace('O', '0').Replace('o', '0').Replace('l', '1').Replace('I', '1');
-        problem =
-            LettersAmongDigits().IsMatch(text) && TryNumber(mended, out _)
-                ? $"'{cell}' has a letter for a digit: is it {mended}?"
-                : $"'{cell}' is no number";
-        return false;
+        var match = NumberAndUnit().Match(text);
+        if (!match.Success || !TryNumber(match.Groups["number"].Value, out double value))
+        {
+            problem = $"'{cell}' is no number";
+            return false;
+        }
+
+        (number, problem) = (new(value, isBelow, match.Groups["unit"].Value.Trim()), "");
+        return true;
     }
 
     /// <summary>Nearly every cell is, and then nothing has to be looked for.</summary>

@@ -31,7 +31,11 @@ public sealed record ReportRequest
     }
 
     /// <summary>Gets what the crop words of the table mean, beside the words of <see cref="CropRows"/>.</summary>
-    public ImmutableDictionary<string, CropRow> CropWords { get; init; } = ImmutableDictionary<string, CropRow>.Empty;
+    public IReadOnlyDictionary<string, CropRow> CropWords
+    {
+        get;
+        init => field = new Dictionary<string, CropRow>(Guard.NotNull(value, nameof(CropWords)), StringComparer.OrdinalIgnoreCase);
+    } = ImmutableDictionary<string, CropRow>.Empty;
 
     /// <summary>The crop row of a report; null where nobody names one, or not in known words.</summary>
     internal CropRow? CropOf(TabledReport row) =>
