@@ -4,6 +4,7 @@ namespace PlotAgronomy.Columns;
 internal static class ColumnCodes
 {
     internal const string NothingAlive = "column-nothing-alive";
+    internal const string CropUnknown = "column-crop-unknown";
     internal const string ValueImpossible = "column-value-impossible";
     internal const string ValueMissing = "column-value-missing";
 }

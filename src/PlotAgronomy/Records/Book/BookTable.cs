@@ -20,7 +20,7 @@ internal static class BookTable
                 .Distinct(),
         ];
         var text = new StringBuilder();
-        AddRow(text, columns);
+        text.AppendCsvLine(columns);
         foreach (var entry in written)
         {
             for (int i = 0; i < Math.Max(1, entry.Parts.Length); i++)
@@ -28,7 +28,7 @@ internal static class BookTable
                 var cells = (i == 0 ? entry.Fields : entry.Fields[..0])
                     .Concat(entry.Parts.Skip(i).Take(1).SelectMany(p => p.Fields).Select(f => (Name: PartMark + f.Name, f.Text)))
                     .ToDictionary(f => f.Name, f => f.Text);
-                AddRow(text, columns.Select(c => cells.GetValueOrDefault(c, "")));
+                text.AppendCsvLine(columns.Select(c => cells.GetValueOrDefault(c, "")));
             }
         }
 
@@ -85,10 +85,4 @@ internal static class BookTable
             .Select(c => (Name: isPart ? c[PartMark.Length..] : c, Text: row.TextOrNull(c)))
             .Where(c => c.Text is not null)
             .ToDictionary(c => c.Name, c => c.Text!);
-
-    private static void AddRow(StringBuilder text, IEnumerable<string> cells) =>
-        text.AppendJoin(',', cells.Select(Quoted)).Append('\n');
-
-    private static string Quoted(string cell) =>
-        cell.AsSpan().IndexOfAny("\",\n\r\uFEFF") >= 0 ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell;
 }

@@ -3,12 +3,12 @@ using System.Text;
 
 namespace PlotAgronomy.Reference;
 
-/// <summary>Splits comma-separated text into records (RFC 4180 quoting).</summary>
+/// <summary>Splits text into records of fields parted by commas or another sign (RFC 4180 quoting).</summary>
 internal static class CsvRecords
 {
     internal readonly record struct Record(int Line, ImmutableArray<string> Fields);
 
-    internal static List<Record> Split(string name, string text)
+    internal static List<Record> Split(string name, string text, char separator = ',')
     {
         var records = new List<Record>();
         var fields = ImmutableArray.CreateBuilder<string>();
@@ -47,7 +47,7 @@ internal static class CsvRecords
 
                 quoted = wasQuoted = true;
             }
-            else if (c == ',')
+            else if (c == separator)
             {
                 EndField();
             }

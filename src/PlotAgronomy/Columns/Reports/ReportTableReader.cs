@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using PlotAgronomy.Reference;
+
+namespace PlotAgronomy.Columns;
+
+/// <summary>Reads a table of soil tests.</summary>
+internal sealed class ReportTableReader(string file, string? laboratory, IReadOnlyList<ReportColumn> columns)
+{
+    private readonly ImmutableArray<CellProblem>.Builder problems = ImmutableArray.CreateBuilder<CellProblem>();
+    private readonly Dictionary<string, int> lineOfSample = new(StringComparer.OrdinalIgnoreCase);
+
+    internal ReportTable Read(string text)
+    {
+        var records = CsvRecords.Split(file, text, SeparatorOf(text));
+        if (records.Count == 0)
+        {
+            throw new DataFormatException(file, 1, null, "a header line is required");
+        }
+
+        ImmutableArray<string> headers = [.. records[0].Fields.Select(h => h.Trim())];
+        int[] places = [.. columns.Select(c => PlaceOf(c, headers, records[0].Line))];
+        var rows = ImmutableArray.CreateBuilder<TabledReport>(records.Count - 1);
+        foreach (var record in records.Skip(1))
+        {
+            if (record.Fields.Length == headers.Length)
+            {
+                rows.Add(Row(record, places));
+            }
+            else if (record.Fields.Any(f => !string.IsNullOrWhiteSpace(f)))
+            {
+                string found = $"expected {Amounts.Print(headers.Length, 0)} fields, found {Amounts.Print(record.Fields.Length, 0)}";
+                problems.Add(new(record.Line, headers[0], $"{found}: the line is left out"));
+            }
+        }
+
+        return new(rows.ToImmutable(), problems.ToImmutable(), [.. headers.Where((_, place) => !places.Contains(place))]);
+    }
+
+    private TabledReport Row(CsvRecords.Record record, int[] places)
+    {
+        var draft = new ReportDraft();
+        for (int i = 0; i < places.Length; i++)
+        {
+            if (columns[i].Take(record.Fields[places[i]].Trim(), draft) is { } problem)
+            {
+                problems.Add(new(record.Line, columns[i].Header, problem));
+            }
+        }
+
+        var row = new TabledReport(record.Line, draft, laboratory);
+        if (row.Sample.Length > 0 && !lineOfSample.TryAdd(row.Sample, row.Line))
+        {
+            string first = Amounts.Print(lineOfSample[row.Sample], 0);
+            problems.Add(new(row.Line, columns.First(c => c.IsSample).Header, $"sample '{row.Sample}' stands on line {first} already"));
+        }
+
+        return row;
+    }
+
+    private int PlaceOf(ReportColumn column, ImmutableArray<string> headers, int line)
+    {
+        var places = Enumerable.Range(0, headers.Length).Where(i => Is(column, headers[i])).Take(2).ToArray();
+        return places.Length switch
+        {
+            1 => places[0],
+            0 => throw new DataFormatException(file, line, column.Header, $"no such column; there are {string.Join(", ", headers)}"),
+            _ => throw new DataFormatException(file, line, column.Header, "the column stands twice"),
+        };
+    }
+
+    /// <summary>The sign that parts the header line into most of the stated headers.</summary>
+    private char SeparatorOf(string text)
+    {
+        int end = text.IndexOf('\n', StringComparison.Ordinal);
+        string header = (end < 0 ? text : text[..end]).TrimStart('\uFEFF');
+        return new[] { ',', ';', '\t' }.MaxBy(sign =>
+        {
+            string[] parts = header.Split(sign, StringSplitOptions.TrimEntries);
+            return columns.Count(c => parts.Any(p => Is(c, p.Trim('"'))));
+        });
+    }
+
+    private static bool Is(ReportColumn column, string header) =>
+        column.Header.Equals(header, StringComparison.OrdinalIgnoreCase);
+}
