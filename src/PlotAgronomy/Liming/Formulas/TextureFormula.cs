@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
@@ -16,7 +15,7 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
 
     /// <summary>The column that a texture is read in; sand and loamy sand have none, for they hold too little to be limed by a
     /// table.</summary>
-    private static readonly Lazy<FrozenDictionary<SoilTexture, SoilTexture>> Columns = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<SoilTexture, SoilTexture>> Columns = Table.Keyed(
         "Liming/Data/texture-columns.csv",
         r => r.Choice<SoilTexture>("texture"),
         r =>
@@ -27,7 +26,7 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     );
 
     /// <summary>Rising by pH.</summary>
-    private readonly FrozenDictionary<SoilTexture, ImmutableArray<Row>> byTexture = Rows.Value.ToFrozenDictionary(
+    private readonly IReadOnlyDictionary<SoilTexture, ImmutableArray<Row>> byTexture = Rows.Value.ToDictionary(
         rows => rows.Key,
         rows => rows.OrderBy(r => r.Ph).ToImmutableArray()
     );

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Liming;
@@ -10,7 +9,7 @@ namespace PlotAgronomy.Planning;
 /// <summary>The sentences of the sampling card, from their table.</summary>
 internal static class SamplingCardLines
 {
-    private static readonly Lazy<FrozenDictionary<string, Row>> Rows = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<string, Row>> Rows = Table.Keyed(
         "Planning/Data/sampling-card.csv",
         r => r.Text("id"),
         r => new Row(r.Text("word"), new(r.Text("text")), r.Origin())

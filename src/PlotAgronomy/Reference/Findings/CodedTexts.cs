@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace PlotAgronomy.Reference;
@@ -10,7 +9,7 @@ namespace PlotAgronomy.Reference;
 internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> map)
     where T : CodedText
 {
-    private readonly Lazy<FrozenDictionary<string, T>> byCode = new(() => Load(file, map));
+    private readonly Lazy<IReadOnlyDictionary<string, T>> byCode = new(() => Load(file, map));
 
     internal ImmutableArray<string> Codes => [.. byCode.Value.Keys.Order(StringComparer.Ordinal)];
 
@@ -40,7 +39,7 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
             );
     }
 
-    private static FrozenDictionary<string, T> Load(string file, Func<CsvRow, T> map)
+    private static IReadOnlyDictionary<string, T> Load(string file, Func<CsvRow, T> map)
     {
         var texts = new Dictionary<string, T>(StringComparer.Ordinal);
         foreach (string table in CsvTable.EmbeddedNames.Where(n => n.EndsWith($"/{file}", StringComparison.Ordinal)))
@@ -59,6 +58,6 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
             }
         }
 
-        return texts.ToFrozenDictionary(StringComparer.Ordinal);
+        return texts;
     }
 }
