@@ -27,7 +27,7 @@ internal sealed class Catalog<T>(
         var named =
             from entry in listed
             from name in (namesOf?.Invoke(entry) ?? []).Append(idOf(entry)).Distinct(StringComparer.OrdinalIgnoreCase)
-            select (name, entry);
+            select new { name, entry };
         return (listed, named.ToDictionary(n => n.name, n => n.entry, StringComparer.OrdinalIgnoreCase));
     });
 
