@@ -13,7 +13,7 @@ internal static class BlendPasses
                 .Parts.OrderBy(p => p.Kind.Id, StringComparer.Ordinal)
                 .GroupBy(p => p.Component.Method, p => PassKind.FromKind(p.Kind, p.Component.SeedsPerPound))
                 .SelectMany(alike => SeedPasses.Group([.. alike], SizeOf, SeedPasses.MostDiameterRatio))
-                .Select(kinds => new SeedPass(kinds, SizeOf(kinds[0]), SizeOf(kinds[^1]))
+                .Select(kinds => new SeedPass([.. kinds], SizeOf(kinds[0]), SizeOf(kinds[^1]))
                 {
                     SownBeforeCovering = kinds.Any(k => k.SowingDepth is { } depth && SeedPasses.IsCovered(depth.Inches)),
                 })

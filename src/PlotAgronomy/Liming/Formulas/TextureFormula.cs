@@ -7,15 +7,11 @@ namespace PlotAgronomy.Liming;
 /// <summary>A garden table by texture and water pH, for soils whose buffer pH was not read.</summary>
 internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
 {
-    private static readonly Lazy<ILookup<SoilTexture, Row>> Rows = Table.Grouped(
-        "Liming/Data/texture.csv",
-        r => r.Choice<SoilTexture>("texture"),
-        Row.FromCsv
-    );
+    private static readonly Table<Row> Table = new("Liming/Data/texture.csv", Row.FromCsv);
 
     /// <summary>The column that a texture is read in; sand and loamy sand have none, for they hold too little to be limed by a
     /// table.</summary>
-    private static readonly Lazy<IReadOnlyDictionary<SoilTexture, SoilTexture>> Columns = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<SoilTexture, SoilTexture>> Columns = Reference.Table.Keyed(
         "Liming/Data/texture-columns.csv",
         r => r.Choice<SoilTexture>("texture"),
         r =>
@@ -26,13 +22,10 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     );
 
     /// <summary>Rising by pH.</summary>
-    private readonly IReadOnlyDictionary<SoilTexture, ImmutableArray<Row>> byTexture = Rows.Value.ToDictionary(
-        rows => rows.Key,
-        rows => rows.OrderBy(r => r.Ph).ToImmutableArray()
-    );
+    private readonly Row[] rows = [.. Table.Rows.OrderBy(r => r.Ph)];
 
     internal override ImmutableArray<double> Targets { get; } =
-    [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
+    [.. Table.Rows.Select(r => r.Target).Distinct().Order()];
 
     internal override string Reads => "water pH and a texture that is not sand";
 
@@ -62,7 +55,7 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
                         ("column", SoilWords.Textures[column])
                     ),
                 ],
-            .. byTexture[column].Any(r => r.Ph == reading)
+            .. rows.Any(r => r.Texture == column && r.Ph == reading)
                 ? Array.Empty<Finding>()
                 : [FindingCatalog.Create(LimingCodes.Interpolated)],
         ];
@@ -85,21 +78,33 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormula(method)
     /// <summary>The row at a pH twice, else the rows below and above it; the first row twice below the table.</summary>
     private (Row Low, Row High) Around(double ph, PlotSoil soil)
     {
-        var rows = byTexture[ColumnOf(soil)!.Value];
-        int above = 0;
-        while (above < rows.Length && rows[above].Ph < ph)
+        var column = ColumnOf(soil)!.Value;
+        Row? first = null,
+            below = null;
+        foreach (var row in rows)
         {
-            above++;
+            if (row.Texture != column)
+            {
+                continue;
+            }
+
+            if (row.Ph >= ph)
+            {
+                return (row.Ph == ph ? row : below ?? row, row);
+            }
+
+            first ??= row;
+            below = row;
         }
 
-        above = above == rows.Length ? 0 : above;
-        return above == 0 || rows[above].Ph == ph ? (rows[above], rows[above]) : (rows[above - 1], rows[above]);
+        return (first!, first!);
     }
 
-    private sealed record Row(double Ph, double PoundsPerAcre, double Target, Origin Origin)
+    private sealed record Row(SoilTexture Texture, double Ph, double PoundsPerAcre, double Target, Origin Origin)
     {
         internal static Row FromCsv(CsvRow row) =>
             new(
+                row.Choice<SoilTexture>("texture"),
                 row.Number("water_ph"),
                 ApplicationRate.FromPoundsPerThousandSquareFeet(10 * row.Number("rate_lb_per_100_ft2")).PoundsPerAcre,
                 row.Number("target_ph"),

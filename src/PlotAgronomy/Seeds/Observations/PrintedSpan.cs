@@ -46,7 +46,8 @@ internal sealed class PrintedSpan
     {
         get
         {
-            double[] middles = [.. ByPublication().Select(rows => (rows.Min(p => p.Low) + rows.Max(p => p.High)) / 2).Order()];
+            double[] middles = [.. ByPublication().Select(rows => (rows.Min(p => p.Low) + rows.Max(p => p.High)) / 2)];
+            Array.Sort(middles);
             return middles[(middles.Length - 1) / 2];
         }
     }
