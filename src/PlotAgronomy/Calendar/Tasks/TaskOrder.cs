@@ -53,10 +53,18 @@ internal static class TaskOrder
 
     private static SeasonTask TaskOf(TaskDraft draft, List<SeasonTask> before, DateOnly? known, DateOnly? sown)
     {
-        var waited = before.Select(t => t.Earliest?.AddDays(draft.Row.AfterDays)).OfType<DateOnly>();
-        DateOnly? from = draft.Days is { From: var own }
-            ? waited.Concat(known is { } day && !IsDoneOnItsDay(draft) ? [day] : []).Append(own).Max()
-            : null;
+        DateOnly? from = draft.Days?.From;
+        if (known > from && !IsDoneOnItsDay(draft))
+        {
+            from = known;
+        }
+
+        foreach (var task in before)
+        {
+            var free = task.Earliest?.AddDays(draft.Row.AfterDays);
+            from = free > from ? free : from;
+        }
+
         int missing =
             from is { } earliest && draft.Days is { To: var to } && earliest > to ? earliest.DayNumber - to.DayNumber : 0;
         var latest = draft.Days?.To.AddDays(missing);

@@ -158,8 +158,8 @@ public sealed class PlotNeed : IWorkedResult
     internal IEnumerable<RowRead> RowsRead =>
         Components
             .Where(c => c.Counts)
-            .GroupBy(c => c.PotashRow ?? c.PhosphateRow)
-            .Select(g => new RowRead(g.Key, [.. g.Select(c => c.Component.Kind)]));
+            .GroupAlike((one, other) => one.Row == other.Row)
+            .Select(alike => new RowRead(alike[0].Row, [.. alike.Select(c => c.Component.Kind)]));
 
     /// <summary>Nitrogen, phosphate and potash without a figure, each with what to do about it; none where the need was
     /// stated.</summary>

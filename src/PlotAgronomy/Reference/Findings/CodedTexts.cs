@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace PlotAgronomy.Reference;
 
@@ -24,15 +25,17 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
         var template = byCode.Value.TryGetValue(code, out var known)
             ? known
             : throw new KeyNotFoundException($"No {noun} has the code '{code}'.");
-        var given = ImmutableArray.CreateBuilder<FindingValue>(values.Length);
-        foreach (var (place, value) in values)
+        var places = template.Text.Places;
+        bool areAllMeant = places.Length == values.Length;
+        var given = new FindingValue[values.Length];
+        for (int i = 0; i < given.Length; i++)
         {
-            given.Add(new(place, value));
+            given[i] = new(values[i].Place, values[i].Value);
+            areAllMeant &= places.Contains(given[i].Name);
         }
 
-        var places = template.Text.Places;
-        return places.Length == values.Length && given.All(v => places.Contains(v.Name))
-            ? (template, given.MoveToImmutable())
+        return areAllMeant
+            ? (template, ImmutableCollectionsMarshal.AsImmutableArray(given))
             : throw new InvalidOperationException(
                 $"The {noun} '{code}' has the places {string.Join(", ", places)}, given "
                     + $"{string.Join(", ", given.Select(v => v.Name))}."

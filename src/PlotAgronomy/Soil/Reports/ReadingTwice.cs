@@ -24,11 +24,11 @@ internal static class ReadingTwice
     internal static IEnumerable<Finding> OfAnalyte(SoilReport report, SoilAnalyte analyte) =>
         report
             .FindAll(analyte)
-            .GroupBy(ReadingKinds.KindOf)
-            .Where(kind => ReadingKinds.Differ(kind))
+            .GroupAlike(ReadingKinds.AreOfOneKind)
+            .Where(ReadingKinds.Differ)
             .Select(kind =>
                 Ask(
-                    $"{SoilWords.For(analyte)} ({SoilWords.For(kind.Key.Extractant)})",
+                    $"{SoilWords.For(analyte)} ({SoilWords.For(kind[0].Extractant)})",
                     kind.Distinct().OrderBy(r => r.PrintedValue).Select(r => r.Printed)
                 )
             );
