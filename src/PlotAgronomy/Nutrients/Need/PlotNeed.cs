@@ -152,7 +152,7 @@ public sealed class PlotNeed : IWorkedResult
             .ThenBy(c => c.Component.Kind.Id, StringComparer.Ordinal)
             .SelectMany(c => new[] { c.Phosphate?.Rating, c.Potash?.Rating })
             .OfType<NutrientRating>()
-            .DistinctBy(r => (r.Reading.Analyte, r.Scale.Id));
+            .DistinctBy(r => new { r.Reading.Analyte, r.Scale.Id });
 
     /// <summary>The rows that the kinds that count were read from.</summary>
     internal IEnumerable<RowRead> RowsRead =>

@@ -88,11 +88,11 @@ internal static class SamplingCardLines
     private static ImmutableArray<(string Kinds, double LowestPh)> BySourness(PlotPlan plan) =>
         [
             .. plan
-                .Kinds.Select(k => (k.Kind.ShortName, Lowest: k.Kind.LowestPhOn(plan.Soil)))
+                .Kinds.Select(k => new { k.Kind.ShortName, Lowest = k.Kind.LowestPhOn(plan.Soil) })
                 .Where(k => k.Lowest is not null)
-                .GroupBy(k => k.Lowest!.Value)
-                .OrderBy(g => g.Key)
-                .Select(g => (string.Join(", ", g.Select(k => k.ShortName)), g.Key)),
+                .GroupAlike((one, other) => one.Lowest == other.Lowest)
+                .OrderBy(alike => alike[0].Lowest!.Value)
+                .Select(alike => (string.Join(", ", alike.Select(k => k.ShortName)), alike[0].Lowest!.Value)),
         ];
 
     private sealed record Row(string Word, TextWithPlaces Text, Origin Origin);

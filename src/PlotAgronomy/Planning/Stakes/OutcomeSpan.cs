@@ -130,10 +130,17 @@ internal sealed class OutcomeSpan
     private static double PoundsPerTon => Mass.FromShortTons(1).Pounds;
 
     /// <summary>Least and most that is needed of a nutrient; null where it is known under no answer.</summary>
-    internal (ApplicationRate Low, ApplicationRate High)? Need(PlantNutrient nutrient) =>
-        Rates(nutrient).ToList() is { Count: > 0 } rates
-            ? (rates.MinBy(r => r.PoundsPerAcre), rates.MaxBy(r => r.PoundsPerAcre))
-            : null;
+    internal (ApplicationRate Low, ApplicationRate High)? Need(PlantNutrient nutrient)
+    {
+        (ApplicationRate Low, ApplicationRate High)? need = null;
+        foreach (var rate in Rates(nutrient))
+        {
+            var (low, high) = need ?? (rate, rate);
+            need = (rate < low ? rate : low, rate > high ? rate : high);
+        }
+
+        return need;
+    }
 
     private IEnumerable<ApplicationRate> Rates(PlantNutrient nutrient)
     {
