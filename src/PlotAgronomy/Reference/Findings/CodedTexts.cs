@@ -42,7 +42,7 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
             );
     }
 
-    private static IReadOnlyDictionary<string, T> Load(string file, Func<CsvRow, T> map)
+    private static Dictionary<string, T> Load(string file, Func<CsvRow, T> map)
     {
         var texts = new Dictionary<string, T>(StringComparer.Ordinal);
         foreach (string table in CsvTable.EmbeddedNames.Where(n => n.EndsWith($"/{file}", StringComparison.Ordinal)))

@@ -53,7 +53,10 @@ public sealed class SizeGrouping : IWorkedResult
         var ordered = groups
             .Select(
                 (g, i) =>
-                    new SeedPass([.. g], size(g[0]), size(g[^1])) { SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1 }
+                    new SeedPass([.. g], size(g[0]), size(g[^1]))
+                    {
+                        SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1,
+                    }
             )
             .OrderByDescending(g => g.SownBeforeCovering)
             .ToImmutableArray();
