@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 
 namespace PlotAgronomy.Reference;
 
@@ -31,8 +32,9 @@ internal sealed class CsvTable
     {
         using var stream = typeof(CsvTable).Assembly.GetManifestResourceStream(name)
             ?? throw new InvalidOperationException($"No embedded table '{name}'.");
-        using var reader = new StreamReader(stream);
-        return Parse(name, reader.ReadToEnd());
+        byte[] text = new byte[stream.Length];
+        stream.ReadExactly(text);
+        return Parse(name, Encoding.UTF8.GetString(text));
     }
 
     internal static CsvTable Parse(string name, string text)
