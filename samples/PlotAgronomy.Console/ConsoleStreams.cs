@@ -5,7 +5,14 @@ namespace PlotAgronomy.Sample;
 /// <summary>Where a command reads and writes.</summary>
 internal sealed class ConsoleStreams
 {
-    internal required TextReader In { get; init; }
+    /// <summary>Standard input where nothing else is given; a command that asks nothing never wakes the keyboard.</summary>
+    internal TextReader In
+    {
+        get => Answers ?? Console.In;
+        init => Answers = value;
+    }
+
+    private TextReader? Answers { get; init; }
 
     internal required TextWriter Out { get; init; }
 
@@ -17,7 +24,6 @@ internal sealed class ConsoleStreams
     internal static ConsoleStreams Standard() =>
         new()
         {
-            In = Console.In,
             Out = Console.Out,
             Error = Console.Error,
             Interactive = !Console.IsOutputRedirected,
@@ -27,7 +33,7 @@ internal sealed class ConsoleStreams
     internal ConsoleStreams WithoutControlCharacters() =>
         new()
         {
-            In = In,
+            Answers = Answers,
             Out = new PlainWriter(Out),
             Error = new PlainWriter(Error),
             Interactive = Interactive,

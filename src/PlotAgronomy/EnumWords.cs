@@ -11,6 +11,8 @@ namespace PlotAgronomy;
 internal sealed class EnumWords<T>
     where T : struct, Enum
 {
+    private static readonly int[] Named = NamedKeys();
+
     private readonly int[] keys;
     private readonly string[] words;
 
@@ -30,7 +32,7 @@ internal sealed class EnumWords<T>
             }
         }
 
-        foreach (int key in NamedKeys())
+        foreach (int key in Named)
         {
             if (Array.IndexOf(keys, key) < 0)
             {
@@ -66,7 +68,9 @@ internal sealed class EnumWords<T>
 
     /// <summary>Words that are the names of the values in lower case, words and numbers apart:
     /// <c>TripleSuperphosphate</c> is "triple superphosphate".</summary>
-    internal static EnumWords<T> FromNames() => new(NamedKeys(), Array.ConvertAll(Enum.GetNames(typeof(T)), Spaced));
+    internal static EnumWords<T> FromNames() => new(Named, Array.ConvertAll(Enum.GetNames(typeof(T)), Spaced));
+
+    internal static bool Has(T value) => Array.IndexOf(Named, KeyOf(value)) >= 0;
 
     internal T ValueAt(int place)
     {

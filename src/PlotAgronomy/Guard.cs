@@ -122,7 +122,7 @@ internal static class Guard
 
     internal static T Defined<T>(T value, [CallerArgumentExpression(nameof(value))] string? name = null)
         where T : struct, Enum =>
-        Enum.IsDefined(value)
+        EnumWords<T>.Has(value)
             ? value
             : throw OutOfRange(name, value, $"Must be one of: {string.Join(", ", Enum.GetNames<T>())}.");
 

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
@@ -39,7 +38,7 @@ internal sealed partial class UnitWords
         ("g/m2|g/m²", ExactUnits.SquareMetersPerAcre / 1000 / ExactUnits.KilogramsPerPound)
     );
 
-    private readonly FrozenDictionary<string, double> factors;
+    private readonly Dictionary<string, double> factors = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<string> printed = [];
     private readonly string expectation;
 
@@ -48,18 +47,16 @@ internal sealed partial class UnitWords
     /// <param name="words">All spellings of a unit separated by '|', and its factor.</param>
     internal UnitWords(string quantity, string examples, params ReadOnlySpan<(string Spellings, double Factor)> words)
     {
-        var all = new Dictionary<string, double>(StringComparer.OrdinalIgnoreCase);
         foreach (var (spellings, factor) in words)
         {
             var each = spellings.Split('|');
             printed.Add(each[0]);
             foreach (string word in each)
             {
-                all.Add(word, factor);
+                factors.Add(word, factor);
             }
         }
 
-        factors = all.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
         expectation = $"expected {quantity} such as {examples} (units: {string.Join(", ", printed)})";
     }
 

@@ -9,11 +9,9 @@ public static class CalibrateCommand
     public const int BadInput = 2;
 
     /// <summary>Makes the command. What the options leave out is asked for; without any option, everything is.</summary>
-    /// <param name="answers">Where answers are read.</param>
-    /// <param name="output">Where questions and the result are written.</param>
-    /// <param name="errors">Where one line says what is wrong.</param>
+    /// <param name="streams">Where answers are read, and questions, the result and what is wrong are written.</param>
     /// <returns>The command.</returns>
-    public static Command Create(TextReader answers, TextWriter output, TextWriter errors)
+    internal static Command Create(ConsoleStreams streams)
     {
         var command = new Command(
             "calibrate",
@@ -40,18 +38,18 @@ public static class CalibrateCommand
                 var given = options
                     .Where(o => parsed.GetResult(o.Value) is not null)
                     .ToDictionary(o => o.Key.Name, o => Joined(o.Key, parsed.GetValue(o.Value) ?? []));
-                var measured = CalibrationAnswers.Collect(given, new Interview(answers, output));
-                CalibrationReport.Write(output, measured);
+                var measured = CalibrationAnswers.Collect(given, new Interview(streams.In, streams.Out));
+                CalibrationReport.Write(streams.Out, measured);
                 return 0;
             }
             catch (BadAnswerException problem)
             {
-                errors.WriteLine(problem.Message);
+                streams.Error.WriteLine(problem.Message);
                 return BadInput;
             }
             catch (ArgumentException problem)
             {
-                errors.WriteLine(
+                streams.Error.WriteLine(
                     $"{problem.ParamName}: {problem.Message.Split([" (Parameter ", "\n"], StringSplitOptions.None)[0]}"
                 );
                 return BadInput;

@@ -24,7 +24,7 @@ internal static class RootCommands
             HistoryCommand.Create(streams),
             ReviewCommand.Create(streams),
             PropertyCommand.Create(streams),
-            CalibrateCommand.Create(streams.In, streams.Out, streams.Error),
+            CalibrateCommand.Create(streams),
         };
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using PlotAgronomy.Sample;
 using PlotAgronomy.Sample.Commands;
 using PlotAgronomy.Tests.Support;
 
@@ -172,7 +173,7 @@ public class CalibrateCommandTests
         using var output = new StringWriter { NewLine = "\n" };
         using var errors = new StringWriter { NewLine = "\n" };
         using var reader = new StringReader(answers);
-        int code = CalibrateCommand.Create(reader, output, errors).Parse(arguments).Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
+        int code = CalibrateCommand.Create(new ConsoleStreams { In = reader, Out = output, Error = errors, Interactive = false }).Parse(arguments).Invoke(new InvocationConfiguration { Output = output, Error = errors, EnableDefaultExceptionHandler = false });
         return (code, output.ToString(), errors.ToString());
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.Blends;
@@ -11,9 +12,10 @@ internal static class BlendPasses
         [
             .. blend
                 .Parts.OrderBy(p => p.Kind.Id, StringComparer.Ordinal)
-                .GroupBy(p => p.Component.Method, p => PassKind.FromKind(p.Kind, p.Component.SeedsPerPound))
+                .GroupAlike((one, other) => one.Component.Method == other.Component.Method)
+                .Select(alike => alike.Select(p => PassKind.FromKind(p.Kind, p.Component.SeedsPerPound)))
                 .SelectMany(alike => SeedPasses.Group([.. alike], SizeOf, SeedPasses.MostDiameterRatio))
-                .Select(kinds => new SeedPass(kinds, SizeOf(kinds[0]), SizeOf(kinds[^1]))
+                .Select(kinds => new SeedPass([.. kinds], SizeOf(kinds[0]), SizeOf(kinds[^1]))
                 {
                     SownBeforeCovering = kinds.Any(k => k.SowingDepth is { } depth && SeedPasses.IsCovered(depth.Inches)),
                 })

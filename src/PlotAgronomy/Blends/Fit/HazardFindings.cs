@@ -18,8 +18,8 @@ internal static class HazardFindings
         var kinds = fit.Parts.Select(p => p.Kind).ToArray();
         foreach (
             var group in kinds
-                .SelectMany(k => k.Hazards.Where(h => h.Level != NoRuleNeeded).Select(h => (Kind: k, Hazard: h)))
-                .GroupBy(x => (x.Hazard.Type, x.Hazard.Level, x.Hazard.Rule))
+                .SelectMany(k => k.Hazards.Where(h => h.Level != NoRuleNeeded).Select(h => new { Kind = k, Hazard = h }))
+                .GroupBy(x => new { x.Hazard.Type, x.Hazard.Level, x.Hazard.Rule })
         )
         {
             yield return Finding(group.Key.Type, StandNames.Of(group.Select(x => x.Kind)), group.Key.Level, group.Key.Rule);

@@ -17,10 +17,17 @@ internal readonly record struct SowingDay(string? Code, int Days)
             return new(null, 0);
         }
 
-        int[] years = [day.Year - 1, day.Year, day.Year + 1];
-        var open = windows.Where(w => w.Rule != PlantingRule.NotRecommended).ToList();
-        int late = Nearest(open.SelectMany(w => years.Select(w.LastDay)).Select(d => day.DayNumber - d?.DayNumber));
-        int early = Nearest(open.SelectMany(w => years.Select(w.FirstDay)).Select(d => d?.DayNumber - day.DayNumber));
+        int late = int.MaxValue,
+            early = int.MaxValue;
+        foreach (var window in windows.Where(w => w.Rule != PlantingRule.NotRecommended))
+        {
+            for (int year = day.Year - 1; year <= day.Year + 1; year++)
+            {
+                late = Nearer(late, day.DayNumber - window.LastDay(year)?.DayNumber);
+                early = Nearer(early, window.FirstDay(year)?.DayNumber - day.DayNumber);
+            }
+        }
+
         int days = Math.Min(late, early);
         string code =
             days > BlendConstants.All["out-of-season-days"] ? BlendCodes.OutOfSeason
@@ -29,5 +36,5 @@ internal readonly record struct SowingDay(string? Code, int Days)
         return new(code, days);
     }
 
-    private static int Nearest(IEnumerable<int?> days) => days.Where(d => d > 0).Min() ?? int.MaxValue;
+    private static int Nearer(int nearest, int? days) => days > 0 ? Math.Min(nearest, days.Value) : nearest;
 }

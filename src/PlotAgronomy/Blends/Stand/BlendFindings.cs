@@ -13,7 +13,7 @@ internal static class BlendFindings
             yield return FindingCatalog.Create(BlendCodes.LotUnknown, ("kinds", StandNames.Of(untagged)));
         }
 
-        if (parts.Select(p => p.Component.Method).Distinct().Count() > 1)
+        if (parts.Any(p => p.Component.Method != parts[0].Component.Method))
         {
             yield return FindingCatalog.Create(BlendCodes.MethodsDiffer);
         }

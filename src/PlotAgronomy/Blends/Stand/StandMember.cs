@@ -3,7 +3,7 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy.Blends;
 
 /// <summary>A kind of the coming stand, sown now or standing already, as the limits see it.</summary>
-internal readonly record struct StandMember(CropKind Kind, double Share, bool MustLiveOn)
+internal sealed record StandMember(CropKind Kind, double Share, bool MustLiveOn)
 {
     internal static StandMember[] Of(Blend blend, IReadOnlyList<KindShare> standing)
     {

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Weather;
@@ -8,7 +7,7 @@ namespace PlotAgronomy.Calendar;
 /// <summary>The middle of a state, near enough for sun and evaporation.</summary>
 internal static class PlacePoint
 {
-    private static readonly Lazy<FrozenDictionary<string, GeoPoint>> Points = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<string, GeoPoint>> Points = Table.Keyed(
         "Calendar/Data/place-points.csv",
         row => row.Text("place_id"),
         row =>

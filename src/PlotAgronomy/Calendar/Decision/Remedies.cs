@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Calendar;
@@ -6,7 +5,7 @@ namespace PlotAgronomy.Calendar;
 /// <summary>What would take a reason away, by its code.</summary>
 internal static class Remedies
 {
-    private static readonly Lazy<FrozenDictionary<string, string>> ByCode = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<string, string>> ByCode = Table.Keyed(
         "Calendar/Data/remedies.csv",
         row => row.Text("code"),
         row =>

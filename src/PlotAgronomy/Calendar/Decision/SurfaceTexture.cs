@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 using PlotAgronomy.Weather;
@@ -8,7 +7,7 @@ namespace PlotAgronomy.Calendar;
 /// <summary>The texture that the surface layer is reckoned with: the printed table leaves some out.</summary>
 internal static class SurfaceTexture
 {
-    private static readonly Lazy<FrozenDictionary<SoilTexture, SoilTexture>> Nearest = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<SoilTexture, SoilTexture>> Nearest = Table.Keyed(
         "Calendar/Data/nearest-textures.csv",
         row => row.Choice<SoilTexture>("id"),
         row =>

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Calendar;
@@ -6,7 +5,7 @@ namespace PlotAgronomy.Calendar;
 /// <summary>The dates that the words of a dose of nitrogen stand for.</summary>
 internal sealed class DoseTime
 {
-    private static readonly Lazy<FrozenDictionary<string, DoseTime>> ByWords = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<string, DoseTime>> ByWords = Table.Keyed(
         "Calendar/Data/dose-times.csv",
         row => row.Text("when"),
         row => new DoseTime(row)

@@ -5,13 +5,29 @@ namespace PlotAgronomy.Calendar;
 /// <summary>What holds for a season.</summary>
 internal static class SeasonConditions
 {
-    internal static HashSet<SeasonCondition> Of(SeasonRequest request) =>
-        [.. All(request).Where(c => c.Holds).Select(c => c.Condition)];
+    internal static HashSet<SeasonCondition> Of(SeasonRequest request)
+    {
+        var holding = new HashSet<SeasonCondition>();
+        Add(OfPlot(request));
+        Add(OfKinds(request));
+        Add(OfLime(request));
+        Add(OfGround(request.Ground));
+        Add(OfWeeds(request));
+        return holding;
 
-    private static IEnumerable<(SeasonCondition Condition, bool Holds)> All(SeasonRequest request) =>
-        [.. OfPlot(request), .. OfKinds(request), .. OfLime(request), .. OfGround(request.Ground), .. OfWeeds(request)];
+        void Add((SeasonCondition Condition, bool Holds)[] conditions)
+        {
+            foreach (var (condition, holds) in conditions)
+            {
+                if (holds)
+                {
+                    holding.Add(condition);
+                }
+            }
+        }
+    }
 
-    private static IEnumerable<(SeasonCondition, bool)> OfPlot(SeasonRequest request) =>
+    private static (SeasonCondition, bool)[] OfPlot(SeasonRequest request) =>
         [
             (SeasonCondition.Sowing, request.IsSowing),
             (SeasonCondition.Standing, request.IsStanding),
@@ -30,7 +46,7 @@ internal static class SeasonConditions
         ];
 
     /// <summary>Without a day nobody knows whether a sowing is one of spring or of fall: then it may be either.</summary>
-    private static IEnumerable<(SeasonCondition, bool)> OfKinds(SeasonRequest request)
+    private static (SeasonCondition, bool)[] OfKinds(SeasonRequest request)
     {
         bool? isFall = request.IsFallSowing;
         var kinds = request.Kinds;
@@ -54,7 +70,7 @@ internal static class SeasonConditions
         ];
     }
 
-    private static IEnumerable<(SeasonCondition, bool)> OfLime(SeasonRequest request)
+    private static (SeasonCondition, bool)[] OfLime(SeasonRequest request)
     {
         bool isLate = request.LimeOn > request.SowOn;
         return
@@ -70,7 +86,7 @@ internal static class SeasonConditions
     }
 
     /// <summary>While nothing is settled, what stands there is ended as for worked ground.</summary>
-    private static IEnumerable<(SeasonCondition, bool)> OfGround(GroundWork? ground)
+    private static (SeasonCondition, bool)[] OfGround(GroundWork? ground)
     {
         bool isLaidOver = ground is GroundWork.RolledDown or GroundWork.MownDown;
         bool isWorked = ground is null or GroundWork.Tilled;
@@ -94,7 +110,7 @@ internal static class SeasonConditions
 
     /// <summary>A way that the owner states goes before what is done for what stands there; brush is cleared in any
     /// case. Legumes alone are frost-seeded into a sward that is kept short.</summary>
-    private static IEnumerable<(SeasonCondition, bool)> OfWeeds(SeasonRequest request)
+    private static (SeasonCondition, bool)[] OfWeeds(SeasonRequest request)
     {
         var weeds = request.Weeds;
         bool isOpen = weeds is null;

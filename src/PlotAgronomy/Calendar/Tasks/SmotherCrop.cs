@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Calendar;
@@ -6,7 +5,7 @@ namespace PlotAgronomy.Calendar;
 /// <summary>How long a smother crop stands before it is killed.</summary>
 internal sealed class SmotherCrop
 {
-    private static readonly Lazy<FrozenDictionary<string, SmotherCrop>> ByKind = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<string, SmotherCrop>> ByKind = Table.Keyed(
         "Calendar/Data/smother-crops.csv",
         row => row.Text("kind_id"),
         row => new SmotherCrop(row)

@@ -15,11 +15,11 @@ internal static class TaskOrder
     /// <param name="sown">The day of sowing; null while it is not set.</param>
     internal static ImmutableArray<SeasonTask> Of(IEnumerable<TaskDraft> drafts, DateOnly? known, DateOnly? sown)
     {
-        var done = new List<(TaskDraft Draft, SeasonTask Task)>();
+        var done = new List<Done>();
         foreach (var draft in drafts.OrderBy(d => d.Order))
         {
             var before = done.Where(d => IsWaitedFor(d.Draft, d.Task, draft)).Select(d => d.Task).ToList();
-            done.Add((draft, TaskOf(draft, before, known, sown)));
+            done.Add(new(draft, TaskOf(draft, before, known, sown)));
         }
 
         return Sorted([.. done.Select(d => d.Task)]);
@@ -53,10 +53,18 @@ internal static class TaskOrder
 
     private static SeasonTask TaskOf(TaskDraft draft, List<SeasonTask> before, DateOnly? known, DateOnly? sown)
     {
-        var waited = before.Select(t => t.Earliest?.AddDays(draft.Row.AfterDays)).OfType<DateOnly>();
-        DateOnly? from = draft.Days is { From: var own }
-            ? waited.Concat(known is { } day && !IsDoneOnItsDay(draft) ? [day] : []).Append(own).Max()
-            : null;
+        DateOnly? from = draft.Days?.From;
+        if (known > from && !IsDoneOnItsDay(draft))
+        {
+            from = known;
+        }
+
+        foreach (var task in before)
+        {
+            var free = task.Earliest?.AddDays(draft.Row.AfterDays);
+            from = free > from ? free : from;
+        }
+
         int missing =
             from is { } earliest && draft.Days is { To: var to } && earliest > to ? earliest.DayNumber - to.DayNumber : 0;
         var latest = draft.Days?.To.AddDays(missing);
@@ -79,6 +87,8 @@ internal static class TaskOrder
             IsAfterSowing = from is { } start && sown is { } seed ? start > seed : draft.Order >= AfterSeed,
         };
     }
+
+    private sealed record Done(TaskDraft Draft, SeasonTask Task);
 
     /// <summary>A date that the owner stated may lie before the sample.</summary>
     private static bool IsDoneOnItsDay(TaskDraft draft) =>

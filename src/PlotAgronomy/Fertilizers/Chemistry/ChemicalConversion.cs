@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
@@ -8,7 +7,7 @@ namespace PlotAgronomy.Fertilizers;
 /// conversion there and back returns the same number; rounded handbook factors do not promise that.</remarks>
 public static class ChemicalConversion
 {
-    private static readonly Lazy<FrozenDictionary<(ChemicalForm From, ChemicalForm To, Source Source), double>> Published =
+    private static readonly Lazy<IReadOnlyDictionary<(ChemicalForm From, ChemicalForm To, Source Source), double>> Published =
         Table.Keyed(
             "Fertilizers/Data/published-factors.csv",
             r => (r.Choice<ChemicalForm>("from"), r.Choice<ChemicalForm>("to"), r.Source()),

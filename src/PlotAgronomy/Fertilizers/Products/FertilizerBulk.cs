@@ -7,14 +7,10 @@ internal static class FertilizerBulk
 {
     internal static Density LightestOf(FertilizerProduct product)
     {
-        double[] own = [.. LightestOfEach(m => m.Substance == product.Substance)];
-        return Density.FromPoundsPerCubicFoot(own.Length > 0 ? own.Min() : LightestOfEach(_ => true).Min());
+        CatalogFigure[] own = [.. LightestOfEach(m => m.Substance == product.Substance)];
+        return Density.FromPoundsPerCubicFoot((own.Length > 0 ? own : LightestOfEach(_ => true)).Min(f => f.Value));
     }
 
-    private static IEnumerable<double> LightestOfEach(Func<FertilizerMaterial, bool> isMeant) =>
-        FertilizerMaterial
-            .All.Where(isMeant)
-            .Select(m => m.Figure(MaterialProperty.BulkDensityLow))
-            .OfType<CatalogFigure>()
-            .Select(f => f.Value);
+    private static IEnumerable<CatalogFigure> LightestOfEach(Func<FertilizerMaterial, bool> isMeant) =>
+        FertilizerMaterial.All.Where(isMeant).Select(m => m.Figure(MaterialProperty.BulkDensityLow)).OfType<CatalogFigure>();
 }

@@ -105,7 +105,7 @@ public sealed partial class FertilizerMaterial
             row.ChoiceOrNull<DataStatus>("other_status") == DataStatus.Memory ? row.List("other_nutrients") : [];
         var analysis = fromMemory.Aggregate(whole, (held, symbol) => held.With(PlantNutrients.WithSymbol(symbol)!.Value, 0));
 
-        var figures = ImmutableDictionary.CreateBuilder<MaterialProperty, CatalogFigure>();
+        var figures = new CatalogFigure?[FertilizerWords.Properties.Count];
         Add(MaterialProperty.BulkDensityLow, "bulk_density_low_lb_per_ft3", "bulk_density");
         Add(MaterialProperty.BulkDensityHigh, "bulk_density_high_lb_per_ft3", "bulk_density");
         Add(MaterialProperty.LiquidDensity, "liquid_density_lb_per_gal", "liquid_density");
@@ -121,16 +121,16 @@ public sealed partial class FertilizerMaterial
             whole,
             new Origin(row.Source("analysis_source_id"), row.Status("analysis_status"), row.Text("analysis_locator")),
             row.SourceOrNull("other_source_id"),
-            figures.ToImmutable()
+            figures
         );
 
         void Add(MaterialProperty property, string column, string prefix)
         {
             if (row.NumberOrNull(column) is { } value)
             {
-                figures.Add(
-                    property,
-                    new CatalogFigure(value, new(row.Source($"{prefix}_source_id"), row.Status($"{prefix}_status")))
+                figures[(int)property] = new CatalogFigure(
+                    value,
+                    new(row.Source($"{prefix}_source_id"), row.Status($"{prefix}_status"))
                 );
             }
         }

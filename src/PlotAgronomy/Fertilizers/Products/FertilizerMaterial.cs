@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
@@ -10,7 +9,7 @@ namespace PlotAgronomy.Fertilizers;
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class FertilizerMaterial
 {
-    private readonly ImmutableDictionary<MaterialProperty, CatalogFigure> figures;
+    private readonly CatalogFigure?[] figures;
 
     internal FertilizerMaterial(
         string id,
@@ -21,7 +20,7 @@ public sealed partial class FertilizerMaterial
         FertilizerAnalysis whole,
         Origin analysisOrigin,
         Source? otherSource,
-        ImmutableDictionary<MaterialProperty, CatalogFigure> figures
+        CatalogFigure?[] figures
     )
     {
         Whole = whole;
@@ -69,7 +68,7 @@ public sealed partial class FertilizerMaterial
     /// <param name="property">Property.</param>
     /// <returns>The figure in the unit of the property, or null when none was read.</returns>
     public CatalogFigure? Figure(MaterialProperty property) =>
-        figures.GetValueOrDefault(Guard.Defined(property)) is { Status: not DataStatus.Memory } figure ? figure : null;
+        figures[(int)Guard.Defined(property)] is { Status: not DataStatus.Memory } figure ? figure : null;
 
     /// <summary>Gets the salt index per pound of plant nutrient (N + P2O5 + K2O); null without a checked salt index or without
     /// these nutrients.</summary>
@@ -87,7 +86,7 @@ public sealed partial class FertilizerMaterial
     /// <param name="property">Property.</param>
     /// <returns>The figure and the caution it carries, or null when there is none from memory.</returns>
     public (CatalogFigure Figure, Finding Caution)? FromMemory(MaterialProperty property) =>
-        figures.GetValueOrDefault(Guard.Defined(property)) is { Status: DataStatus.Memory } figure
+        figures[(int)Guard.Defined(property)] is { Status: DataStatus.Memory } figure
             ? (figure, MemoryGate.FindingFor($"{Name}, {FertilizerWords.Properties[property]}", figure.Origin))
             : null;
 

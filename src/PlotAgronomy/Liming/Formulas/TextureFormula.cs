@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
@@ -8,15 +7,11 @@ namespace PlotAgronomy.Liming;
 /// <summary>A garden table by texture and water pH, for soils whose buffer pH was not read.</summary>
 internal sealed class TextureFormula(CsvRow method) : LimeFormulaBy<TableLimeKernel>(method)
 {
-    private static readonly Lazy<ILookup<SoilTexture, Row>> Rows = Table.Grouped(
-        "Liming/Data/texture.csv",
-        r => r.Choice<SoilTexture>("texture"),
-        Row.FromCsv
-    );
+    private static readonly Table<Row> Table = new("Liming/Data/texture.csv", Row.FromCsv);
 
     /// <summary>The column that a texture is read in; sand and loamy sand have none, for they hold too little to be limed by a
     /// table.</summary>
-    private static readonly Lazy<FrozenDictionary<SoilTexture, SoilTexture>> Columns = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<SoilTexture, SoilTexture>> Columns = Reference.Table.Keyed(
         "Liming/Data/texture-columns.csv",
         r => r.Choice<SoilTexture>("texture"),
         r =>
@@ -26,19 +21,14 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormulaBy<TableLimeKer
         }
     );
 
-    /// <summary>Rising by pH.</summary>
-    private readonly FrozenDictionary<SoilTexture, ImmutableArray<Row>> byTexture = Rows.Value.ToFrozenDictionary(
-        rows => rows.Key,
-        rows => rows.OrderBy(r => r.Ph).ToImmutableArray()
-    );
+    /// <summary>By texture, rising by pH; none for a texture that has no column.</summary>
+    private readonly Row[][] byTexture = Array.ConvertAll(Enum.GetValues<SoilTexture>(), RowsOf);
 
-    private readonly FrozenDictionary<SoilTexture, LimeTableColumn> columnByTexture = Rows.Value.ToFrozenDictionary(
-        rows => rows.Key,
-        rows => new LimeTableColumn([.. rows.OrderBy(r => r.Ph).Select(r => (r.Ph, r.PoundsPerAcre, false))])
-    );
+    /// <summary>The same as a column of readings and rates.</summary>
+    private readonly LimeTableColumn?[] columnByTexture = Array.ConvertAll(Enum.GetValues<SoilTexture>(), ColumnFor);
 
     internal override ImmutableArray<double> Targets { get; } =
-    [.. Rows.Value.SelectMany(rows => rows).Select(r => r.Target).Distinct().Order()];
+    [.. Table.Rows.Select(r => r.Target).Distinct().Order()];
 
     internal override string Reads => "water pH and a texture that is not sand";
 
@@ -55,7 +45,7 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormulaBy<TableLimeKer
     internal override bool TakesTexture(SoilTexture? texture) => ColumnOf(texture) is not null;
 
     internal override TableLimeKernel KernelTo(double targetPh, SoilTexture? texture) =>
-        new(columnByTexture[ColumnOf(texture)!.Value]);
+        new(columnByTexture[(int)ColumnOf(texture)!.Value]!);
 
     internal override IEnumerable<Finding> AboutTexture(SoilTexture? texture) =>
         texture is { } known && ColumnOf(known) is { } column && column != known
@@ -96,15 +86,21 @@ internal sealed class TextureFormula(CsvRow method) : LimeFormulaBy<TableLimeKer
     /// <summary>The row at a pH twice, else the rows below and above it; null beyond the first and the last.</summary>
     private (Row Low, Row High)? Around(double ph, PlotSoil soil)
     {
-        var column = ColumnOf(soil.Texture)!.Value;
-        var (below, above) = columnByTexture[column].Around(ph);
+        int column = (int)ColumnOf(soil.Texture)!.Value;
+        var (below, above) = columnByTexture[column]!.Around(ph);
         return above < 0 ? null : (byTexture[column][below], byTexture[column][above]);
     }
 
-    private sealed record Row(double Ph, double PoundsPerAcre, double Target, Origin Origin)
+    private static Row[] RowsOf(SoilTexture texture) => [.. Table.Rows.Where(r => r.Texture == texture).OrderBy(r => r.Ph)];
+
+    private static LimeTableColumn? ColumnFor(SoilTexture texture) =>
+        RowsOf(texture) is { Length: > 0 } rows ? new([.. rows.Select(r => (r.Ph, r.PoundsPerAcre, false))]) : null;
+
+    private sealed record Row(SoilTexture Texture, double Ph, double PoundsPerAcre, double Target, Origin Origin)
     {
         internal static Row FromCsv(CsvRow row) =>
             new(
+                row.Choice<SoilTexture>("texture"),
                 row.Number("water_ph"),
                 ApplicationRate.FromPoundsPerThousandSquareFeet(10 * row.Number("rate_lb_per_100_ft2")).PoundsPerAcre,
                 row.Number("target_ph"),

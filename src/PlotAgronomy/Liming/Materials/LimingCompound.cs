@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
@@ -17,7 +16,7 @@ public sealed class LimingCompound
         c => c.Status
     );
 
-    private readonly FrozenDictionary<string, int> atoms;
+    private readonly IReadOnlyDictionary<string, int> atoms;
     private readonly int baseUnits;
 
     private LimingCompound(CsvRow row)
@@ -27,7 +26,7 @@ public sealed class LimingCompound
         Formula = row.Text("formula");
         Origin = row.Origin();
         atoms = row.List("atoms")
-            .ToFrozenDictionary(
+            .ToDictionary(
                 a => a.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'),
                 a =>
                     int.Parse(

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -6,7 +5,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>How strong a kind of liming material can be, in percent of pure carbonate: outside, a label was misread.</summary>
 internal sealed class LimingStrength
 {
-    private static readonly Lazy<FrozenDictionary<LimingForm, LimingStrength>> ByForm = new Table<LimingStrength>(
+    private static readonly Lazy<IReadOnlyDictionary<LimingForm, LimingStrength>> ByForm = new Table<LimingStrength>(
         "Liming/Data/strengths.csv",
         FromRow
     ).By(s => s.Form);

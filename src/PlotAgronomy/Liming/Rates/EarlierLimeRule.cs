@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -6,7 +5,7 @@ namespace PlotAgronomy.Liming;
 /// <summary>How an institution credits lime of earlier years; most print no such rule.</summary>
 internal sealed class EarlierLimeRule
 {
-    private static readonly Lazy<FrozenDictionary<Institution, EarlierLimeRule>> ByInstitution = new Table<EarlierLimeRule>(
+    private static readonly Lazy<IReadOnlyDictionary<Institution, EarlierLimeRule>> ByInstitution = new Table<EarlierLimeRule>(
         "Liming/Data/earlier-lime.csv",
         r => new EarlierLimeRule(r)
     ).By(r => r.institution);

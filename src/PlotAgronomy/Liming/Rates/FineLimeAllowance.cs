@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
@@ -9,7 +8,7 @@ namespace PlotAgronomy.Liming;
 [JsonConverter(typeof(NotForJson))]
 public sealed class FineLimeAllowance : IWorkedResult
 {
-    private static readonly Lazy<FrozenDictionary<string, Row>> RowsByBasis = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<string, Row>> RowsByBasis = Table.Keyed(
         "Liming/Data/allowance.csv",
         r => r.Text("basis_id"),
         Row.FromCsv

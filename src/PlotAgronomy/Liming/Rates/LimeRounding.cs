@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -7,7 +6,7 @@ namespace PlotAgronomy.Liming;
 [JsonConverter(typeof(NotForJson))]
 public sealed class LimeRounding
 {
-    private static readonly Lazy<FrozenDictionary<Institution, LimeRounding>> ByInstitution = new Table<LimeRounding>(
+    private static readonly Lazy<IReadOnlyDictionary<Institution, LimeRounding>> ByInstitution = new Table<LimeRounding>(
         "Liming/Data/rounding.csv",
         r => new LimeRounding(r)
     ).By(r => r.Institution);

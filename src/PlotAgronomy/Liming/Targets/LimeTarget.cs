@@ -234,7 +234,7 @@ public sealed class LimeTarget : IWorkedResult
     /// <summary>One finding a source for the targets whose numbers are from memory.</summary>
     private IEnumerable<Finding> FromMemory() =>
         (isSmotherAlone ? [] : Asking)
-            .Select(kind => (Kind: kind, Row: RowOf(kind)))
+            .Select(kind => new { Kind = kind, Row = RowOf(kind) })
             .Where(r => r.Row?.Status == DataStatus.Memory)
             .GroupBy(r => r.Row!.Origin.ToString())
             .Select(same =>

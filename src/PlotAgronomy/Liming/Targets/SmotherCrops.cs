@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
@@ -6,8 +5,8 @@ namespace PlotAgronomy.Liming;
 /// <summary>Kinds sown for weeks to smother weeds: nobody limes for them.</summary>
 internal static class SmotherCrops
 {
-    private static readonly Lazy<FrozenSet<string>> Ids = new(() =>
-        Table.Read("Liming/Data/smother-crops.csv", Id).ToFrozenSet(StringComparer.Ordinal)
+    private static readonly Lazy<IReadOnlySet<string>> Ids = new(() =>
+        Table.Read("Liming/Data/smother-crops.csv", Id).ToHashSet(StringComparer.Ordinal)
     );
 
     internal static bool Holds(CropKind kind) => Ids.Value.Contains(kind.Id);

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
@@ -9,7 +8,7 @@ public static class CropRows
 {
     private static readonly Table<Entry> Table = new("Nutrients/Data/crop-rows.csv", Entry.FromRow);
 
-    private static readonly Lazy<FrozenDictionary<CropRow, Entry>> ByRow = Table.By(e => e.Row);
+    private static readonly Lazy<IReadOnlyDictionary<CropRow, Entry>> ByRow = Table.By(e => e.Row);
 
     private static readonly Lazy<EnumWords<CropRow>> Words = new(() => new([.. Table.Rows.Select(e => (e.Row, e.Words))]));
 

@@ -38,6 +38,9 @@ public sealed class ComponentNeed
 
     internal NutrientNeed? For(PlantNutrient nutrient) => nutrient == PlantNutrient.Phosphate ? Phosphate : Potash;
 
+    /// <summary>The row it was read from.</summary>
+    internal CropRow? Row => PotashRow ?? PhosphateRow;
+
     internal CropRow? RowFor(PlantNutrient nutrient) => nutrient == PlantNutrient.Phosphate ? PhosphateRow : PotashRow;
 
     /// <summary>The kind and what it needs.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
@@ -9,7 +8,7 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class KindProxy
 {
-    private static readonly Lazy<FrozenDictionary<string, KindProxy>> ById = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<string, KindProxy>> ById = Table.Keyed(
         "Nutrients/Data/kind-proxies.csv",
         r => r.Text("id"),
         r => new KindProxy(r)

@@ -56,13 +56,13 @@ internal sealed class NeedByShare
             ]
             : [];
 
-    private bool IsOneRate => answered.Select(c => Of(c).Rate).Distinct().Count() == 1;
+    private bool IsOneRate => answered.Length > 0 && answered.All(c => Of(c).Rate == Of(answered[0]).Rate);
 
     private NutrientNeed Of(ComponentNeed component) => component.For(nutrient)!;
 
     /// <summary>Where all kinds ask for the same it is that figure to the last digit.</summary>
     private ApplicationRate Mean(Func<NutrientNeed, ApplicationRate> figure) =>
-        answered.Select(c => figure(Of(c))).Distinct().Count() == 1
+        answered.Length > 0 && answered.All(c => figure(Of(c)) == figure(Of(answered[0])))
             ? figure(Of(answered[0]))
             : ApplicationRate.FromPoundsPerAcre(NitrogenMath.MeanByShare(Sum(figure), share));
 

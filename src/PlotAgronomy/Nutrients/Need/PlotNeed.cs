@@ -152,14 +152,14 @@ public sealed class PlotNeed : IWorkedResult
             .ThenBy(c => c.Component.Kind.Id, StringComparer.Ordinal)
             .SelectMany(c => new[] { c.Phosphate?.Rating, c.Potash?.Rating })
             .OfType<NutrientRating>()
-            .DistinctBy(r => (r.Reading.Analyte, r.Scale.Id));
+            .DistinctBy(r => new { r.Reading.Analyte, r.Scale.Id });
 
     /// <summary>The rows that the kinds that count were read from.</summary>
     internal IEnumerable<RowRead> RowsRead =>
         Components
             .Where(c => c.Counts)
-            .GroupBy(c => c.PotashRow ?? c.PhosphateRow)
-            .Select(g => new RowRead(g.Key, [.. g.Select(c => c.Component.Kind)]));
+            .GroupAlike((one, other) => one.Row == other.Row)
+            .Select(alike => new RowRead(alike[0].Row, [.. alike.Select(c => c.Component.Kind)]));
 
     /// <summary>Nitrogen, phosphate and potash without a figure, each with what to do about it; none where the need was
     /// stated.</summary>

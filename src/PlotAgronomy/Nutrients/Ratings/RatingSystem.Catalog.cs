@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
@@ -16,8 +15,8 @@ public sealed partial class RatingSystem
 
     private static readonly Catalog<RatingSystem> Catalog = new("rating system", () => Table.Rows, s => s.Id, s => s.Status);
 
-    private static readonly Lazy<FrozenDictionary<string, RatingSystem>> ByProperty = new(() =>
-        Table.Rows.Where(s => s.Property is not null).ToFrozenDictionary(s => s.Property!)
+    private static readonly Lazy<IReadOnlyDictionary<string, RatingSystem>> ByProperty = new(() =>
+        Table.Rows.Where(s => s.Property is not null).ToDictionary(s => s.Property!)
     );
 
     /// <summary>Gets the systems whose limits were all seen in print, or are practice.</summary>

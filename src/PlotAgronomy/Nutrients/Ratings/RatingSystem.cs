@@ -19,7 +19,12 @@ public sealed partial class RatingSystem
         Status = row.Status();
         Property = row.TextOrNull("property");
         Scales = scales;
-        byAnalyte = [.. scales.GroupBy(s => s.Analyte).Select(g => g.ToImmutableArray())];
+        byAnalyte =
+        [
+            .. scales
+                .GroupAlike((one, other) => one.Analyte == other.Analyte)
+                .Select(alike => alike.ToImmutableArray()),
+        ];
     }
 
     /// <summary>Gets the id, such as <c>DE</c>.</summary>

@@ -48,7 +48,7 @@ internal static class ReportReadings
 
     /// <summary>Whether one reading is another of the same kind and says something else.</summary>
     private static bool Contradicts(SoilReading other, SoilReading reading) =>
-        other.Analyte == reading.Analyte && other != reading && ReadingKinds.KindOf(other) == ReadingKinds.KindOf(reading);
+        other.Analyte == reading.Analyte && other != reading && ReadingKinds.AreOfOneKind(other, reading);
 
     /// <summary>A system made for Mehlich-3 takes it however it was measured; one made for a way of measuring takes only
     /// that.</summary>

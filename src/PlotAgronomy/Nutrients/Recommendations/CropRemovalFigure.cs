@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -6,7 +5,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What leaves with a unit of yield by a system's own table: lb P2O5 and lb K2O per bushel or ton.</summary>
 internal sealed record CropRemovalFigure(double PhosphatePerUnit, double PotashPerUnit, Origin Origin)
 {
-    private static readonly Lazy<FrozenDictionary<(string, CropRow), CropRemovalFigure>> BySystem = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<(string, CropRow), CropRemovalFigure>> BySystem = Table.Keyed(
         "Nutrients/Data/system-removal.csv",
         r => (r.Text("system_id"), r.Choice<CropRow>("crop")),
         FromRow

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 using UnitsNet;
 
@@ -11,12 +12,19 @@ namespace PlotAgronomy;
 [JsonConverter(typeof(NotForJson))]
 public abstract partial class RecommendationSystem
 {
-    private readonly ImmutableArray<PlantNutrient> nutrients;
+    /// <summary>One test of each nutrient it answers for.</summary>
+    private readonly ImmutableArray<AcceptedTest> answered;
 
     private protected RecommendationSystem(SystemRecord record)
     {
         Record = record;
-        nutrients = [.. record.Accepts.Select(t => t.Nutrient).Distinct().Order()];
+        answered =
+        [
+            .. record
+                .Accepts.GroupAlike((one, other) => one.Nutrient == other.Nutrient)
+                .Select(alike => alike[0])
+                .OrderBy(test => (int)test.Nutrient),
+        ];
         Scales = RatingTables.Of(record.Id);
     }
 
@@ -98,8 +106,9 @@ public abstract partial class RecommendationSystem
         var question = new SystemRequest(soil, crop);
         ImmutableArray<NutrientNeed> needs = NeedOfCrop(question) is { } ofCrop ? [ofCrop] : [];
         ImmutableArray<UnansweredNutrient> unanswered = [];
-        foreach (var nutrient in nutrients)
+        foreach (var test in answered)
         {
+            var nutrient = test.Nutrient;
             var answer = AnswerFor(nutrient, question);
             if (!isAskedByName && answer.Need is { Status: DataStatus.Memory })
             {

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -9,7 +8,7 @@ namespace PlotAgronomy.Nutrients;
 /// Nitrogen from organic matter is not offered as a credit: plot rates already count on it.</remarks>
 public sealed partial class SecondaryRule
 {
-    private static readonly Lazy<FrozenDictionary<PlantNutrient, (double Share, double Released)>> ByNutrient = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<PlantNutrient, (double Share, double Released)>> ByNutrient = Table.Keyed(
         "Nutrients/Data/organic-matter.csv",
         r => r.Choice<PlantNutrient>("nutrient"),
         r => (r.Number("share_of_organic_matter_pct") / 100, r.Number("released_a_year_pct") / 100)

@@ -5,6 +5,9 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>One printed equation of test and yield.</summary>
 internal sealed record LinearEquation(
+    string SystemId,
+    CropRow Crop,
+    PlantNutrient Nutrient,
     ImmutableArray<Extractant> Extractants,
     string Formula,
     double Constant,
@@ -24,6 +27,9 @@ internal sealed record LinearEquation(
 
     internal static LinearEquation FromRow(CsvRow r) =>
         new(
+            r.Text("system_id"),
+            r.Choice<CropRow>("crop"),
+            r.Choice<PlantNutrient>("nutrient"),
             r.Choices<Extractant>("extractants"),
             r.Text("formula"),
             r.Number("constant"),

@@ -7,17 +7,10 @@ namespace PlotAgronomy.Nutrients;
 /// rate.</summary>
 internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private static readonly Lazy<ILookup<(string, CropRow, PlantNutrient), LinearEquation>> Equations = Table.Grouped(
-        "Nutrients/Data/linear-equations.csv",
-        r => (r.Text("system_id"), r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
-        LinearEquation.FromRow
-    );
+    private static readonly Table<LinearEquation> Table = new("Nutrients/Data/linear-equations.csv", LinearEquation.FromRow);
 
     /// <summary>The equations of this system alone.</summary>
-    private readonly ImmutableArray<(CropRow Crop, PlantNutrient Nutrient, LinearEquation Equation)> equations =
-    [
-        .. Equations.Value.Where(g => g.Key.Item1 == record.Id).SelectMany(g => g.Select(e => (g.Key.Item2, g.Key.Item3, e))),
-    ];
+    private readonly ImmutableArray<LinearEquation> equations = [.. Table.Rows.Where(e => e.SystemId == record.Id)];
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
@@ -34,11 +27,11 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
 
     private LinearEquation EquationFor(CropRow crop, DomainReading reading)
     {
-        foreach (var (row, nutrient, equation) in equations)
+        foreach (var equation in equations)
         {
             if (
-                row == crop
-                && nutrient == reading.Nutrient
+                equation.Crop == crop
+                && equation.Nutrient == reading.Nutrient
                 && ReportReadings.IsAccepted(reading.Reading.Extractant, equation.Extractants)
             )
             {

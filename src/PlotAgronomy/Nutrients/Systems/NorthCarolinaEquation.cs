@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -16,7 +15,7 @@ internal sealed record NorthCarolinaEquation(
     Origin Origin
 )
 {
-    private static readonly Lazy<FrozenDictionary<int, NorthCarolinaEquation>> ByNumber = new(() =>
+    private static readonly Lazy<IReadOnlyDictionary<int, NorthCarolinaEquation>> ByNumber = new(() =>
         Table
             .Read("Nutrients/Data/nc-equations.csv", r => new NorthCarolinaEquation(
                 r.Integer("equation"),
@@ -29,7 +28,7 @@ internal sealed record NorthCarolinaEquation(
                 r.TextOrNull("note"),
                 r.Origin()
             ))
-            .ToFrozenDictionary(e => e.Number)
+            .ToDictionary(e => e.Number)
     );
 
     private enum PrintedUnit

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
@@ -9,7 +8,7 @@ namespace PlotAgronomy.Nutrients;
 /// lb/ac.</summary>
 internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private static readonly Lazy<FrozenDictionary<(CropRow, SoilClass, PlantNutrient), PrintedRow>> Rows = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<(CropRow, SoilClass, PlantNutrient), PrintedRow>> Rows = Table.Keyed(
         "Nutrients/Data/nc-rows.csv",
         r => (r.Choice<CropRow>("crop"), r.Choice<SoilClass>("soil_class"), r.Choice<PlantNutrient>("nutrient")),
         PrintedRow.FromRow

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
@@ -7,14 +6,14 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Straight lines between the printed points of index and requirement; none from the last point on.</summary>
 internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private static readonly Lazy<FrozenDictionary<(CropRow, PlantNutrient), PrintedPoints>> Points = new(() =>
+    private static readonly Lazy<IReadOnlyDictionary<(CropRow, PlantNutrient), PrintedPoints>> Points = new(() =>
         Table
             .Grouped(
                 "Nutrients/Data/ok-points.csv",
                 r => (r.Choice<CropRow>("crop"), r.Choice<PlantNutrient>("nutrient")),
                 r => (r.Number("index"), r.Number("rate_lb_per_ac"), r.Origin())
             )
-            .Value.ToFrozenDictionary(g => g.Key, g => new PrintedPoints([.. g]))
+            .Value.ToDictionary(g => g.Key, g => new PrintedPoints([.. g]))
     );
 
     private static readonly Constant AcidPh = NutrientConstants.All.Find("OK-acid-pH");

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
@@ -17,8 +16,8 @@ public abstract partial class RecommendationSystem
         s => s.Status
     );
 
-    private static readonly Lazy<FrozenDictionary<string, RecommendationSystem>> ByProperty = new(() =>
-        SystemRecord.All.Where(r => r.Property is not null).ToFrozenDictionary(r => r.Property!, r => Find(r.Id))
+    private static readonly Lazy<IReadOnlyDictionary<string, RecommendationSystem>> ByProperty = new(() =>
+        SystemRecord.All.Where(r => r.Property is not null).ToDictionary(r => r.Property!, r => Find(r.Id))
     );
 
     /// <summary>Gets the systems whose numbers were all seen in print.</summary>

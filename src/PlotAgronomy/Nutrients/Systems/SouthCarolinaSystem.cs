@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
@@ -8,10 +7,10 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>The printed grid of a crop: the rating of P picks the row, the rating of K the column.</summary>
 internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private static readonly Lazy<FrozenDictionary<CropRow, ImmutableArray<Cell>>> Grid = new(() =>
+    private static readonly Lazy<IReadOnlyDictionary<CropRow, ImmutableArray<Cell>>> Grid = new(() =>
         Table
             .Grouped("Nutrients/Data/sc-grid.csv", r => r.Choice<CropRow>("crop"), Cell.FromRow)
-            .Value.ToFrozenDictionary(g => g.Key, g => g.ToImmutableArray())
+            .Value.ToDictionary(g => g.Key, g => g.ToImmutableArray())
     );
 
     private static readonly ImmutableArray<Extractant> Mehlich1 = [Extractant.Mehlich1];

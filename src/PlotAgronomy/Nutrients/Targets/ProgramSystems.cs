@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
@@ -8,7 +7,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>Which recommendation systems belong to which laboratory's program.</summary>
 internal static class ProgramSystems
 {
-    private static readonly Lazy<FrozenDictionary<Institution, ImmutableArray<string>>> ByInstitution = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<Institution, ImmutableArray<string>>> ByInstitution = Table.Keyed(
         "Nutrients/Data/program-systems.csv",
         r => r.Institution(),
         r => r.List("system_ids")

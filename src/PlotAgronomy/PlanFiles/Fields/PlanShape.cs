@@ -152,7 +152,7 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
                 && (field.Need == PlanNeed.Required || !written.IsEmpty)
             )
             {
-                whole.Members.Add((field.Name, written, written));
+                whole.Members.Add(new(field.Name, written, written));
             }
         }
 

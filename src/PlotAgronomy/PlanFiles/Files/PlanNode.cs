@@ -13,6 +13,9 @@ internal enum PlanNodeKind
     Null,
 }
 
+/// <summary>A member of a JSON object: its name, where that stands, and its value.</summary>
+internal sealed record PlanMember(string Name, PlanNode Key, PlanNode Value);
+
 /// <summary>A JSON value that remembers where it stands in the file.</summary>
 /// <param name="kind">What it is.</param>
 /// <param name="path">JSON path, such as <c>$.plot.sides.width</c>.</param>
@@ -35,7 +38,7 @@ internal sealed class PlanNode(PlanNodeKind kind, string path, string text = "")
 
     internal List<PlanNode> Items { get; } = [];
 
-    internal List<(string Name, PlanNode Key, PlanNode Value)> Members { get; } = [];
+    internal List<PlanMember> Members { get; } = [];
 
     /// <summary>Whether it is an object or a list that holds nothing.</summary>
     internal bool IsEmpty => Kind is PlanNodeKind.Object or PlanNodeKind.Array && Items.Count + Members.Count == 0;
@@ -44,7 +47,7 @@ internal sealed class PlanNode(PlanNodeKind kind, string path, string text = "")
 
     internal static string ItemPath(string path, int index) => string.Create(CultureInfo.InvariantCulture, $"{path}[{index}]");
 
-    internal PlanNode? Find(string name) => Members.FirstOrDefault(m => m.Name == name).Value;
+    internal PlanNode? Find(string name) => Members.FirstOrDefault(m => m.Name == name)?.Value;
 
     internal PlanProblem Problem(string wrong) =>
         new()

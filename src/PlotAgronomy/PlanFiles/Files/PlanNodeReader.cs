@@ -55,7 +55,7 @@ internal static class PlanNodeReader
                     string memberPath = PlanNode.MemberPath(path, name);
                     reader.Read();
                     var key = new PlanNode(PlanNodeKind.Text, memberPath, name) { Line = keyLine, Column = keyColumn };
-                    whole.Members.Add((name, key, Value(ref reader, places, memberPath)));
+                    whole.Members.Add(new(name, key, Value(ref reader, places, memberPath)));
                 }
 
                 return whole;

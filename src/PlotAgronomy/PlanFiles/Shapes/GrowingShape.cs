@@ -28,15 +28,14 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
 
         ReadAs(at =>
         {
-            double?[] shares = [.. at.Parts(kinds).Select(k => k.Maybe(kind.Share))];
             double wanted = at.Maybe(totalShare) ?? 1;
-            if (shares.Length > 0 && shares.All(s => s is not null) && !AreEqual(shares.Sum()!.Value, wanted))
+            if (SumOfShares(at) is { } sum && !AreEqual(sum, wanted))
             {
                 at.Report(
                     kinds,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"the shares of a full stand sum to {shares.Sum():0.###}; expected {wanted:0.###} "
+                        $"the shares of a full stand sum to {sum:0.###}; expected {wanted:0.###} "
                             + $"(state another total as totalShare)"
                     )
                 );
@@ -49,6 +48,23 @@ internal sealed class GrowingShape : PlanShape<ImmutableArray<PlannedKind>, Plot
 
             return at.All(kinds);
         });
+    }
+
+    /// <summary>Null where a kind's share is not stated, and where no kind is.</summary>
+    private double? SumOfShares(PlanPart growing)
+    {
+        double? sum = null;
+        foreach (var part in growing.Parts(kinds))
+        {
+            if (part.Maybe(kind.Share) is not { } share)
+            {
+                return null;
+            }
+
+            sum = (sum ?? 0) + share;
+        }
+
+        return sum;
     }
 
     /// <summary>A system that takes a kind as a row counted in tons cannot take its yield in bushels.</summary>

@@ -9,7 +9,7 @@ namespace PlotAgronomy.Planning;
 /// belongs to one place is said behind where this work has no such place: its matter is not on the sheet.</remarks>
 internal sealed class FieldFindings
 {
-    private readonly ILookup<WorkPlace?, Finding> placed;
+    private readonly ImmutableArray<Placed> placed;
     private readonly ImmutableArray<Finding> grave;
 
     /// <param name="all">Every finding of the plan.</param>
@@ -17,8 +17,13 @@ internal sealed class FieldFindings
     /// <param name="places">The places that this work has.</param>
     internal FieldFindings(IEnumerable<Finding> all, IEnumerable<Finding> told, ImmutableArray<WorkPlace> places)
     {
-        placed = all.Except(told).Where(f => f.Code != ReferenceCodes.FromMemory).ToLookup(f => PlaceOf(f, places));
-        grave = Joined(placed[null].Where(f => f.Severity > FindingSeverity.Note));
+        placed =
+        [
+            .. all.Except(told)
+                .Where(f => f.Code != ReferenceCodes.FromMemory)
+                .Select(f => new Placed(f, PlaceOf(f, places))),
+        ];
+        grave = Joined(In(null).Where(f => f.Severity > FindingSeverity.Note));
     }
 
     /// <summary>What is watched at the least, so much room there is: every warning, and cautions up to a few.</summary>
@@ -35,7 +40,7 @@ internal sealed class FieldFindings
         [
             .. grave.Except(watched),
             .. At(WorkPlace.Behind),
-            .. Joined(placed[null].Where(f => f.Severity == FindingSeverity.Note)),
+            .. Joined(In(null).Where(f => f.Severity == FindingSeverity.Note)),
         ];
 
     private static WorkPlace? PlaceOf(Finding finding, ImmutableArray<WorkPlace> places) =>
@@ -47,10 +52,14 @@ internal sealed class FieldFindings
             _ => null,
         };
 
-    internal ImmutableArray<Finding> At(WorkPlace place) => Joined(placed[place]);
+    internal ImmutableArray<Finding> At(WorkPlace place) => Joined(In(place));
+
+    private IEnumerable<Finding> In(WorkPlace? place) => placed.Where(p => p.Place == place).Select(p => p.Finding);
 
     internal static int Limit(string id) => (int)PlanningConstants.All[id];
 
     private static ImmutableArray<Finding> Joined(IEnumerable<Finding> findings) =>
         AlikeFindings.Joined(Finding.InOrder(findings));
+
+    private sealed record Placed(Finding Finding, WorkPlace? Place);
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
 using PlotAgronomy.Liming;
@@ -10,7 +9,7 @@ namespace PlotAgronomy.Planning;
 /// <summary>The sentences of the sampling card, from their table.</summary>
 internal static class SamplingCardLines
 {
-    private static readonly Lazy<FrozenDictionary<string, Row>> Rows = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<string, Row>> Rows = Table.Keyed(
         "Planning/Data/sampling-card.csv",
         r => r.Text("id"),
         r => new Row(r.Text("word"), new(r.Text("text")), r.Origin())
@@ -89,11 +88,11 @@ internal static class SamplingCardLines
     private static ImmutableArray<(string Kinds, double LowestPh)> BySourness(PlotPlan plan) =>
         [
             .. plan
-                .Kinds.Select(k => (k.Kind.ShortName, Lowest: k.Kind.LowestPhOn(plan.Soil)))
+                .Kinds.Select(k => new { k.Kind.ShortName, Lowest = k.Kind.LowestPhOn(plan.Soil) })
                 .Where(k => k.Lowest is not null)
-                .GroupBy(k => k.Lowest!.Value)
-                .OrderBy(g => g.Key)
-                .Select(g => (string.Join(", ", g.Select(k => k.ShortName)), g.Key)),
+                .GroupAlike((one, other) => one.Lowest == other.Lowest)
+                .OrderBy(alike => alike[0].Lowest!.Value)
+                .Select(alike => (string.Join(", ", alike.Select(k => k.ShortName)), alike[0].Lowest!.Value)),
         ];
 
     private sealed record Row(string Word, TextWithPlaces Text, Origin Origin);

@@ -28,7 +28,10 @@ internal static class SpreadingParts
             return Answers.NoneNeeded<MixedHopper>();
         }
 
-        var atOneGate = spreader.Runs.Where(r => r.Time is not null).GroupBy(r => r.Gate).FirstOrDefault(HasEvery);
+        var atOneGate = spreader
+            .Runs.Where(r => r.Time is not null)
+            .GroupAlike((one, other) => one.Gate == other.Gate)
+            .Find(HasEvery);
         if (atOneGate is null)
         {
             string kinds = string.Join(", ", sown.Select(s => s.Planned.Kind.ShortName));

@@ -28,18 +28,7 @@ internal sealed class OutcomeSpan
     }
 
     /// <summary>Least and most of what must be bought, over the parts that differ.</summary>
-    internal (decimal Low, decimal High) Cost
-    {
-        get
-        {
-            var costs = outcomes
-                .Select(o =>
-                    (LimeDiffers ? o.LimeCost : 0) + (FertilizerDiffers ? o.FertilizerCost : 0) + (SeedDiffers ? o.SeedCost : 0)
-                )
-                .ToList();
-            return (costs.Min(), costs.Max());
-        }
-    }
+    internal (decimal Low, decimal High) Cost => (outcomes.Min(CostOfWhatDiffers), outcomes.Max(CostOfWhatDiffers));
 
     internal (Mass Low, Mass High) Seed =>
         (Mass.FromPounds(outcomes.Min(o => o.SeedPounds)), Mass.FromPounds(outcomes.Max(o => o.SeedPounds)));
@@ -79,6 +68,11 @@ internal sealed class OutcomeSpan
             return (high - low, seed, lime + needs, Undecided.Length);
         }
     }
+
+    private decimal CostOfWhatDiffers(Outcome outcome) =>
+        (LimeDiffers ? outcome.LimeCost : 0)
+        + (FertilizerDiffers ? outcome.FertilizerCost : 0)
+        + (SeedDiffers ? outcome.SeedCost : 0);
 
     private bool Differs(Func<Outcome, Outcome, bool> isAlike) => !outcomes.All(other => isAlike(outcomes[0], other));
 
@@ -136,10 +130,17 @@ internal sealed class OutcomeSpan
     private static double PoundsPerTon => Mass.FromShortTons(1).Pounds;
 
     /// <summary>Least and most that is needed of a nutrient; null where it is known under no answer.</summary>
-    internal (ApplicationRate Low, ApplicationRate High)? Need(PlantNutrient nutrient) =>
-        Rates(nutrient).ToList() is { Count: > 0 } rates
-            ? (rates.MinBy(r => r.PoundsPerAcre), rates.MaxBy(r => r.PoundsPerAcre))
-            : null;
+    internal (ApplicationRate Low, ApplicationRate High)? Need(PlantNutrient nutrient)
+    {
+        (ApplicationRate Low, ApplicationRate High)? need = null;
+        foreach (var rate in Rates(nutrient))
+        {
+            var (low, high) = need ?? (rate, rate);
+            need = (rate < low ? rate : low, rate > high ? rate : high);
+        }
+
+        return need;
+    }
 
     private IEnumerable<ApplicationRate> Rates(PlantNutrient nutrient)
     {

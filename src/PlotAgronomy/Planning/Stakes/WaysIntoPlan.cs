@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Liming;
@@ -13,7 +12,7 @@ namespace PlotAgronomy.Planning;
 /// <see cref="NothingPrinted"/> or in the list of the house test.</summary>
 internal static class WaysIntoPlan
 {
-    private static readonly FrozenDictionary<string, WayIntoPlan> Ways = new Dictionary<string, WayIntoPlan>
+    private static readonly Dictionary<string, WayIntoPlan> Ways = new()
     {
         [SoilCodes.AskWaterPh] = WayIntoPlan.For<WaterPh>((plan, _, ph) => Reported(plan, r => r with { WaterPh = ph })),
         [SoilCodes.AskTexture] = WayIntoPlan.For<SoilTexture>(
@@ -50,17 +49,17 @@ internal static class WaysIntoPlan
         [SeedCodes.AskFullRate] = WayIntoPlan.For<PrintedEnd>((plan, _, end) => SeedParts.WithFullRates(plan, end)),
         [SeedCodes.AskHomeTest] = WayIntoPlan.For<Fraction>((plan, _, alive) => UntaggedSeed.If(plan, alive)),
         [SeedCodes.AskTestMonth] = WayIntoPlan.For<TestMonth>(OnTag),
-    }.ToFrozenDictionary();
+    };
 
     /// <summary>Questions of which no amount, date or caution on a sheet rests on the answer, with the reason.</summary>
-    internal static FrozenDictionary<string, string> NothingPrinted { get; } =
+    internal static IReadOnlyDictionary<string, string> NothingPrinted { get; } =
         new Dictionary<string, string>
         {
             [SoilCodes.AskAcidity] = "the exchange capacity stands by itself; no rate rests on it",
             [SoilCodes.AskFreeLime] = "sulfur to lower the pH is no line of the sheet",
             [FertilizerCodes.AskSoilTemperature] = "the loss of urea to the air stands by itself; no rate rests on it",
             [NutrientCodes.AskRatings] = "the classes stand by themselves; no rate rests on them",
-        }.ToFrozenDictionary();
+        };
 
     internal static IEnumerable<string> Codes => Ways.Keys;
 

@@ -18,7 +18,11 @@ public sealed class KindVerdict
         this.plan = plan;
         Planned = planned;
         obstacles = Telling([.. KindJudge.Of(plan, planned.Kind, planned.Offer.Item)]);
-        Decision = obstacles.Select(o => o.Decision).DefaultIfEmpty(KindDecision.Sow).Max();
+        foreach (var obstacle in obstacles)
+        {
+            Decision = obstacle.Decision > Decision ? obstacle.Decision : Decision;
+        }
+
         kept = new(() => SeedSolver.WeighAlone(plan, planned));
     }
 

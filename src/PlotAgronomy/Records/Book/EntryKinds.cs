@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 
 namespace PlotAgronomy.Records;
 
@@ -13,10 +12,7 @@ internal static class EntryKinds
     internal const string Note = "note";
     internal const string Pictures = "pictures";
 
-    private static readonly FrozenDictionary<string, Func<FieldReader, DateOnly, string, BookEntry>> Readers = new Dictionary<
-        string,
-        Func<FieldReader, DateOnly, string, BookEntry>
-    >
+    private static readonly Dictionary<string, Func<FieldReader, DateOnly, string, BookEntry>> Readers = new()
     {
         [SoilReportEntry.Word] = SoilReportEntry.Read,
         [NeedEntry.Word] = NeedEntry.Read,
@@ -31,7 +27,7 @@ internal static class EntryKinds
         [CameraEntry.Word] = CameraEntry.Read,
         [NoteEntry.Word] = NoteEntry.Read,
         [StruckEntry.Word] = StruckEntry.Read,
-    }.ToFrozenDictionary();
+    };
 
     internal static IEnumerable<string> Words => Readers.Keys.Order(StringComparer.Ordinal);
 

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 
 namespace PlotAgronomy.Reference;
 
@@ -6,7 +5,7 @@ namespace PlotAgronomy.Reference;
 /// <param name="path">Path of a table with the columns id, value, unit and the three of an origin.</param>
 internal sealed class ConstantTable(string path)
 {
-    private readonly Lazy<FrozenDictionary<string, Constant>> byId = new Table<Constant>(path, Constant.FromRow).By(c => c.Id);
+    private readonly Lazy<IReadOnlyDictionary<string, Constant>> byId = new Table<Constant>(path, Constant.FromRow).By(c => c.Id);
 
     internal double this[string id] => Find(id).Value;
 

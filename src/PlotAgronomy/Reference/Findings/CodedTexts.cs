@@ -1,5 +1,5 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace PlotAgronomy.Reference;
 
@@ -10,7 +10,7 @@ namespace PlotAgronomy.Reference;
 internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> map)
     where T : CodedText
 {
-    private readonly Lazy<FrozenDictionary<string, T>> byCode = new(() => Load(file, map));
+    private readonly Lazy<IReadOnlyDictionary<string, T>> byCode = new(() => Load(file, map));
 
     internal ImmutableArray<string> Codes => [.. byCode.Value.Keys.Order(StringComparer.Ordinal)];
 
@@ -25,22 +25,24 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
         var template = byCode.Value.TryGetValue(code, out var known)
             ? known
             : throw new KeyNotFoundException($"No {noun} has the code '{code}'.");
-        var given = ImmutableArray.CreateBuilder<FindingValue>(values.Length);
-        foreach (var (place, value) in values)
+        var places = template.Text.Places;
+        bool areAllMeant = places.Length == values.Length;
+        var given = new FindingValue[values.Length];
+        for (int i = 0; i < given.Length; i++)
         {
-            given.Add(new(place, value));
+            given[i] = new(values[i].Place, values[i].Value);
+            areAllMeant &= places.Contains(given[i].Name);
         }
 
-        var places = template.Text.Places;
-        return places.Length == values.Length && given.All(v => places.Contains(v.Name))
-            ? (template, given.MoveToImmutable())
+        return areAllMeant
+            ? (template, ImmutableCollectionsMarshal.AsImmutableArray(given))
             : throw new InvalidOperationException(
                 $"The {noun} '{code}' has the places {string.Join(", ", places)}, given "
                     + $"{string.Join(", ", given.Select(v => v.Name))}."
             );
     }
 
-    private static FrozenDictionary<string, T> Load(string file, Func<CsvRow, T> map)
+    private static Dictionary<string, T> Load(string file, Func<CsvRow, T> map)
     {
         var texts = new Dictionary<string, T>(StringComparer.Ordinal);
         foreach (string table in CsvTable.EmbeddedNames.Where(n => n.EndsWith($"/{file}", StringComparison.Ordinal)))
@@ -59,6 +61,6 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
             }
         }
 
-        return texts.ToFrozenDictionary(StringComparer.Ordinal);
+        return texts;
     }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace PlotAgronomy.Reference;
@@ -7,7 +6,7 @@ namespace PlotAgronomy.Reference;
 /// <param name="path">Path of the room's table.</param>
 internal sealed class FormulaTable(string path)
 {
-    private readonly Lazy<FrozenDictionary<string, Formula>> byId = new Table<Formula>(path, Formula.FromRow).By(f => f.Id);
+    private readonly Lazy<IReadOnlyDictionary<string, Formula>> byId = new Table<Formula>(path, Formula.FromRow).By(f => f.Id);
 
     internal Formula this[string id] =>
         byId.Value.TryGetValue(id, out var formula) ? formula : throw new KeyNotFoundException($"{path} has no '{id}'.");

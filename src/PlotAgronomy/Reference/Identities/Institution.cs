@@ -117,13 +117,16 @@ public sealed class Institution : IEquatable<Institution>
     public override int GetHashCode() => StringComparer.OrdinalIgnoreCase.GetHashCode(Id);
 
     /// <summary>Length of the longest of its names that a text holds as whole words; 0 when it holds none.</summary>
-    internal int LongestNameIn(string text) =>
-        new[] { Name, FullName }
-            .Concat(OtherNames)
-            .Where(n => WholeWords.Hold(text, n))
-            .Select(n => n.Length)
-            .DefaultIfEmpty()
-            .Max();
+    internal int LongestNameIn(string text)
+    {
+        int longest = 0;
+        foreach (string name in (string[])[Name, FullName, .. OtherNames])
+        {
+            longest = WholeWords.Hold(text, name) ? Math.Max(longest, name.Length) : longest;
+        }
+
+        return longest;
+    }
 
     /// <summary>The short name.</summary>
     /// <returns>Text such as <c>North Carolina</c>.</returns>

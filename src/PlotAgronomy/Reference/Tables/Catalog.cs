@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 
@@ -22,14 +21,14 @@ internal sealed class Catalog<T>(
 )
     where T : class
 {
-    private readonly Lazy<(ImmutableArray<T> Listed, FrozenDictionary<string, T> ByName)> everything = new(() =>
+    private readonly Lazy<(ImmutableArray<T> Listed, IReadOnlyDictionary<string, T> ByName)> everything = new(() =>
     {
         ImmutableArray<T> listed = [.. entries()];
         var named =
             from entry in listed
             from name in (namesOf?.Invoke(entry) ?? []).Append(idOf(entry)).Distinct(StringComparer.OrdinalIgnoreCase)
-            select (name, entry);
-        return (listed, named.ToFrozenDictionary(n => n.name, n => n.entry, StringComparer.OrdinalIgnoreCase));
+            select new { name, entry };
+        return (listed, named.ToDictionary(n => n.name, n => n.entry, StringComparer.OrdinalIgnoreCase));
     });
 
     /// <summary>The entries whose numbers were seen in print, or are practice.</summary>

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Reference;
 /// <summary>Splits text into records of fields parted by commas or another sign (RFC 4180 quoting).</summary>
 internal static class CsvRecords
 {
-    internal readonly record struct Record(int Line, ImmutableArray<string> Fields);
+    internal sealed record Record(int Line, ImmutableArray<string> Fields);
 
     internal static List<Record> Split(string name, string text, char separator = ',')
     {

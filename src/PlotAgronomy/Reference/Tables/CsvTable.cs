@@ -1,10 +1,15 @@
 using System.Collections.Immutable;
+using System.Text;
 
 namespace PlotAgronomy.Reference;
 
 /// <summary>A strict comma-separated table: header required, every row as wide as the header, no unknown column.</summary>
 internal sealed class CsvTable
 {
+    private static readonly Lazy<ImmutableArray<string>> Names = new(() =>
+        [.. typeof(CsvTable).Assembly.GetManifestResourceNames().Where(n => n.EndsWith(".csv", StringComparison.Ordinal))]
+    );
+
     private readonly CsvColumns columns;
 
     private CsvTable(CsvColumns columns, ImmutableArray<CsvRow> rows) => (this.columns, Rows) = (columns, rows);
@@ -19,8 +24,7 @@ internal sealed class CsvTable
     internal IEnumerable<string> UnreadColumns => columns.Unread;
 
     /// <summary>Gets the paths of all tables embedded in this assembly, such as <c>Liming/Data/methods.csv</c>.</summary>
-    internal static IEnumerable<string> EmbeddedNames =>
-        typeof(CsvTable).Assembly.GetManifestResourceNames().Where(n => n.EndsWith(".csv", StringComparison.Ordinal));
+    internal static ImmutableArray<string> EmbeddedNames => Names.Value;
 
     /// <summary>Reads a table embedded in this assembly.</summary>
     /// <param name="name">Path below the library, such as <c>Liming/Data/methods.csv</c>.</param>
@@ -28,8 +32,9 @@ internal sealed class CsvTable
     {
         using var stream = typeof(CsvTable).Assembly.GetManifestResourceStream(name)
             ?? throw new InvalidOperationException($"No embedded table '{name}'.");
-        using var reader = new StreamReader(stream);
-        return Parse(name, reader.ReadToEnd());
+        byte[] text = new byte[stream.Length];
+        stream.ReadExactly(text);
+        return Parse(name, Encoding.UTF8.GetString(text));
     }
 
     internal static CsvTable Parse(string name, string text)

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace PlotAgronomy.Reference;
@@ -16,8 +15,8 @@ internal sealed class Table<T>(string path, Func<CsvRow, T> map)
     internal ImmutableArray<T> Rows => rows.Value;
 
     /// <summary>The objects by a key that no two share.</summary>
-    internal Lazy<FrozenDictionary<TKey, T>> By<TKey>(Func<T, TKey> key)
-        where TKey : notnull => new(() => Rows.ToFrozenDictionary(key));
+    internal Lazy<IReadOnlyDictionary<TKey, T>> By<TKey>(Func<T, TKey> key)
+        where TKey : notnull => new(() => Rows.ToDictionary(key));
 
     /// <summary>The objects by a key that several share.</summary>
     internal Lazy<ILookup<TKey, T>> GroupedBy<TKey>(Func<T, TKey> key) => new(() => Rows.ToLookup(key));
@@ -58,13 +57,21 @@ internal static class Table
     }
 
     /// <summary>Objects by a key that no two rows share.</summary>
-    internal static Lazy<FrozenDictionary<TKey, T>> Keyed<TKey, T>(string path, Func<CsvRow, TKey> key, Func<CsvRow, T> map)
-        where TKey : notnull => new(() => Pairs(path, key, map).ToFrozenDictionary(p => p.Key, p => p.Item));
+    internal static Lazy<IReadOnlyDictionary<TKey, T>> Keyed<TKey, T>(string path, Func<CsvRow, TKey> key, Func<CsvRow, T> map)
+        where TKey : notnull => new(() => Pairs(path, key, map).ToDictionary(p => p.Key, p => p.Item));
 
     /// <summary>Objects by a key that several rows share.</summary>
     internal static Lazy<ILookup<TKey, T>> Grouped<TKey, T>(string path, Func<CsvRow, TKey> key, Func<CsvRow, T> map) =>
         new(() => Pairs(path, key, map).ToLookup(p => p.Key, p => p.Item));
 
-    private static ImmutableArray<(TKey Key, T Item)> Pairs<TKey, T>(string path, Func<CsvRow, TKey> key, Func<CsvRow, T> map) =>
-        Read(path, row => (key(row), map(row)));
+    private static ImmutableArray<Entry<TKey, T>> Pairs<TKey, T>(string path, Func<CsvRow, TKey> key, Func<CsvRow, T> map) =>
+        Read(path, row => new Entry<TKey, T>(key(row), map(row)));
+
+    /// <summary>A class, for what works through lists of classes is compiled once for all of them.</summary>
+    private sealed class Entry<TKey, T>(TKey key, T item)
+    {
+        internal TKey Key => key;
+
+        internal T Item => item;
+    }
 }

@@ -48,12 +48,22 @@ public sealed class Hardiness
             }
         }
 
-        var ranges = limits.Select(l => l.RangeBesideWords("f")).ToList();
+        double? from = null,
+            to = null;
+        foreach (var limit in limits)
+        {
+            if (limit.RangeBesideWords("f") is var (low, high))
+            {
+                from = from < low ? from : low;
+                to = to > high ? to : high;
+            }
+        }
+
         return new()
         {
             Kind = meaning,
-            LimitFrom = Degrees(ranges.Min(r => r?.Low)),
-            LimitTo = Degrees(ranges.Max(r => r?.High)),
+            LimitFrom = Degrees(from),
+            LimitTo = Degrees(to),
             Note = string.Join("; ", limits.Select(l => l.WordsBesideRange()).Distinct()),
             Evidence = limits.Count == 1 ? limits[0].Origin : KindOrigins.Together([.. limits]),
         };

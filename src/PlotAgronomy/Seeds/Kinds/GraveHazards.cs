@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
@@ -7,10 +6,10 @@ namespace PlotAgronomy.Seeds;
 /// trace.</summary>
 internal static class GraveHazards
 {
-    private static readonly Lazy<FrozenSet<string>> Rows = new(() =>
+    private static readonly Lazy<IReadOnlySet<string>> Rows = new(() =>
         new Table<string>("Seeds/Data/grave-hazards.csv", row =>
             Key(row.Choice<HazardType>("type"), row.Text("level"))
-        ).Rows.ToFrozenSet()
+        ).Rows.ToHashSet()
     );
 
     internal static bool Holds(KindHazard hazard) => Rows.Value.Contains(Key(hazard.Type, hazard.Level));

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Seeds;
 
@@ -12,8 +11,8 @@ public sealed class KindCatalog
     private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(PublishedKinds.Read()));
 
     private readonly ImmutableArray<CropKind> kinds;
-    private readonly ImmutableArray<(CropKind Kind, FrozenSet<string> Words, string Joined)> names;
-    private readonly FrozenDictionary<string, ImmutableArray<CropKind>> inFull;
+    private readonly ImmutableArray<KindName> names;
+    private readonly ILookup<string, CropKind> inFull;
 
     /// <summary>Gets the most words that any name has, as a person may write it.</summary>
     internal int MostWordsInAName { get; }
@@ -21,12 +20,9 @@ public sealed class KindCatalog
     private KindCatalog(ImmutableArray<CropKind> kinds)
     {
         this.kinds = kinds;
-        names = [.. from k in kinds from n in KindNames.Of(k) select (k, KindNames.Words(n).ToFrozenSet(), KindNames.Joined(n))];
-        inFull = names
-            .SelectMany(n => new[] { (Key: n.Joined, n.Kind), (Key: InOrder(n.Words), n.Kind) })
-            .GroupBy(n => n.Key)
-            .ToFrozenDictionary(g => g.Key, g => Distinct(g.Select(n => n.Kind)));
-        MostWordsInAName = kinds.SelectMany(KindNames.Of).Max(n => n.Split([' ', '-', '/', ',', '(']).Length) + 1;
+        names = [.. from k in kinds from n in KindNames.Of(k) select new KindName(k, n)];
+        inFull = names.SelectMany(n => n.Keys, (n, key) => new { key, n.Kind }).ToLookup(n => n.key, n => n.Kind);
+        MostWordsInAName = names.Max(n => n.Printed.Split([' ', '-', '/', ',', '(']).Length) + 1;
     }
 
     /// <summary>Gets the published kinds.</summary>
@@ -110,17 +106,13 @@ public sealed class KindCatalog
             return [];
         }
 
-        var whole = Distinct(Known(KindNames.Joined(name)).Concat(Known(InOrder(words))));
+        var whole = Distinct(inFull[KindNames.Joined(name)].Concat(inFull[KindNames.InOrder(words)]));
         return whole.IsEmpty
             ? Distinct(names.Where(n => words.All(n.Words.Contains)).Select(n => n.Kind))
             : [.. whole.OrderBy(kinds.IndexOf)];
     }
 
-    private static string InOrder(IEnumerable<string> words) => string.Join(' ', words.Order(StringComparer.Ordinal));
-
     private static ImmutableArray<CropKind> Distinct(IEnumerable<CropKind> fitting) => [.. fitting.DistinctBy(k => k.Id)];
-
-    private ImmutableArray<CropKind> Known(string name) => inFull.TryGetValue(name, out var fitting) ? fitting : [];
 
     private static string Ambiguous(string name, ImmutableArray<CropKind> fitting) =>
         $"'{name}' may be any of: {string.Join("; ", fitting.Select(k => $"{k.CommonName} [{k.Id}]"))}. Name one of them.";

@@ -18,6 +18,8 @@ internal static partial class KindNames
     /// <summary>The name without gaps, so that "orchard grass" and "orchardgrass" are one.</summary>
     internal static string Joined(string name) => Separators().Replace(Singular(name.ToLowerInvariant().Trim()), "");
 
+    internal static string InOrder(ImmutableArray<string> words) => string.Join(' ', words.Order(StringComparer.Ordinal));
+
     /// <summary>All names a kind answers to; what stands in brackets may be left out.</summary>
     internal static IEnumerable<string> Of(CropKind kind) =>
         [

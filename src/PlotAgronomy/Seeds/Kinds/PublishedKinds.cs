@@ -11,7 +11,7 @@ internal static class PublishedKinds
     {
         var kinds = KindFile
             .All.Select(f => new KindObservations(f))
-            .Select(o => (Place: o.Need("order"), Kind: From(o)))
+            .Select(o => new { Place = o.Need("order"), Kind = From(o) })
             .ToList();
         foreach (var sharing in kinds.GroupBy(k => k.Place.Count()).Where(g => g.Count() > 1))
         {

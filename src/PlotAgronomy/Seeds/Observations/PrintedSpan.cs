@@ -24,7 +24,7 @@ internal sealed class PrintedSpan
     internal double High => speaking.Max(p => p.High);
 
     /// <summary>How many publications speak; none where nothing was read.</summary>
-    internal int Publications => rank < PracticeRank ? ByPublication().Count : 0;
+    internal int Publications => rank < PracticeRank ? ByPublication().Count() : 0;
 
     /// <summary>How many of them print seed as bought, not pure live seed.</summary>
     internal int InBulk =>
@@ -46,7 +46,8 @@ internal sealed class PrintedSpan
     {
         get
         {
-            double[] middles = [.. ByPublication().Select(p => (p.Low + p.High) / 2).Order()];
+            double[] middles = [.. ByPublication().Select(rows => (rows.Min(p => p.Low) + rows.Max(p => p.High)) / 2)];
+            Array.Sort(middles);
             return middles[(middles.Length - 1) / 2];
         }
     }
@@ -68,20 +69,29 @@ internal sealed class PrintedSpan
         string? withoutMethod = null
     )
     {
-        var rows = new List<(Printed Row, int Rank)>();
+        var rows = new List<Ranked>();
         foreach (var row in kind.Every(figure, method))
         {
-            rows.Add((Read(row, units), RankOf(row)));
+            rows.Add(new(Read(row, units), RankOf(row)));
         }
 
         if (withoutMethod is not null)
         {
             foreach (var row in kind.Every(figure, withoutMethod).Where(o => DataStatuses.IsSeen(o.Status)))
             {
-                rows.Add((Read(row, units), RankOf(row) + 1));
+                rows.Add(new(Read(row, units), RankOf(row) + 1));
             }
         }
 
+        return OfTheBest(rows);
+    }
+
+    /// <summary>The span of a figure whose rows hold one number each; null where no row speaks.</summary>
+    internal static PrintedSpan? OfNumbers(KindObservations kind, string figure, string method, string unit) =>
+        OfTheBest([.. kind.Every(figure, method).Select(o => new Ranked(Number(o, unit), RankOf(o)))]);
+
+    private static PrintedSpan? OfTheBest(List<Ranked> rows)
+    {
         rows.RemoveAll(r => r.Row.IsAside);
         if (rows.Count == 0)
         {
@@ -90,18 +100,6 @@ internal sealed class PrintedSpan
 
         int best = rows.Min(r => r.Rank);
         return new([.. rows.Where(r => r.Rank == best).Select(r => r.Row)], best);
-    }
-
-    /// <summary>The span of a figure whose rows hold one number each; null where no row speaks.</summary>
-    internal static PrintedSpan? OfNumbers(KindObservations kind, string figure, string method, string unit)
-    {
-        var rows = kind.Every(figure, method)
-            .Select(o => (Row: Number(o, unit), Rank: RankOf(o)))
-            .Where(r => !r.Row.IsAside)
-            .ToList();
-        return rows.Count == 0
-            ? null
-            : new([.. rows.Where(r => r.Rank == rows.Min(other => other.Rank)).Select(r => r.Row)], rows.Min(r => r.Rank));
     }
 
     /// <summary>Which rows go before which, the lowest first.</summary>
@@ -125,8 +123,9 @@ internal sealed class PrintedSpan
         return new(number, number, unit, row.Sources, row.Locator ?? "", row.Status, row.IsAside);
     }
 
-    private List<(double Low, double High)> ByPublication() =>
-        [.. speaking.GroupBy(p => p.Sources[0]).Select(g => (g.Min(p => p.Low), g.Max(p => p.High)))];
+    private IEnumerable<IGrouping<Source, Printed>> ByPublication() => speaking.GroupBy(p => p.Sources[0]);
+
+    private sealed record Ranked(Printed Row, int Rank);
 
     private sealed record Printed(
         double Low,

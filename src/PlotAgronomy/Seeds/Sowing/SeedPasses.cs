@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Sorts seeds into the fewest passes whose seeds may share a hopper.</summary>
@@ -24,7 +22,7 @@ internal static class SeedPasses
     /// <param name="kinds">Kinds.</param>
     /// <param name="sizeOf">Any measure of a seed's size that is proportional to a diameter; above 0.</param>
     /// <param name="mostRatio">Largest ratio of two sizes in one pass.</param>
-    internal static IEnumerable<ImmutableArray<PassKind>> Group(
+    internal static IEnumerable<PassKind[]> Group(
         IReadOnlyCollection<PassKind> kinds,
         Func<PassKind, double> sizeOf,
         double mostRatio
@@ -32,11 +30,11 @@ internal static class SeedPasses
     {
         bool depthsKnown = kinds.All(k => k.SowingDepth is not null);
         return kinds
-            .GroupBy(k => (k.Chaffy, depthsKnown && IsCovered(k.SowingDepth!.Value.Inches)))
+            .GroupBy(k => new { k.Chaffy, IsCovered = depthsKnown && IsCovered(k.SowingDepth!.Value.Inches) })
             .SelectMany(alike => Split([.. alike.OrderByDescending(sizeOf)], sizeOf, mostRatio));
     }
 
-    private static IEnumerable<ImmutableArray<PassKind>> Split(
+    private static IEnumerable<PassKind[]> Split(
         List<PassKind> largestFirst,
         Func<PassKind, double> sizeOf,
         double mostRatio

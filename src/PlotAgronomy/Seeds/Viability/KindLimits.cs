@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 using PlotAgronomy.Reference;
 
@@ -12,7 +11,7 @@ internal sealed class KindLimits(string path, string limitColumn)
 {
     private const string AllOthers = "all-others";
 
-    private readonly Lazy<FrozenDictionary<string, Limit>> byKind = new(() =>
+    private readonly Lazy<Dictionary<string, Limit>> byKind = new(() =>
         ByKind(new(path, r => Limit.FromRow(r, limitColumn)))
     );
 
@@ -22,10 +21,10 @@ internal sealed class KindLimits(string path, string limitColumn)
         return (byKind.Value.TryGetValue(kind.Id, out var limit) ? limit : byKind.Value[AllOthers]).Value;
     }
 
-    private static FrozenDictionary<string, Limit> ByKind(Table<Limit> limits) =>
+    private static Dictionary<string, Limit> ByKind(Table<Limit> limits) =>
         limits
             .Rows.SelectMany(l => l.Id == AllOthers ? [AllOthers] : l.KindIds, (l, id) => KeyValuePair.Create(id, l))
-            .ToFrozenDictionary();
+            .ToDictionary();
 
     private sealed record Limit(string Id, ImmutableArray<string> KindIds, Fraction Value, Origin Origin)
     {

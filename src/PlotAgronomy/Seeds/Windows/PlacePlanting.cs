@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
@@ -7,7 +6,7 @@ namespace PlotAgronomy;
 /// <summary>What a place says of planting.</summary>
 public static class PlacePlanting
 {
-    private static readonly Lazy<FrozenDictionary<Place, PlantingRegion>> Regions = Table.Keyed(
+    private static readonly Lazy<IReadOnlyDictionary<Place, PlantingRegion>> Regions = Table.Keyed(
         "Seeds/Data/region-places.csv",
         PlaceOf,
         row => Seeds.PlantingRegion.Of(row, "region_id")

@@ -13,7 +13,7 @@ public sealed class PlantingWindow
     private static readonly Lazy<ILookup<string, PlantingWindow>> ByKind = new(() =>
         KindFile
             .All.SelectMany(f => f.PlantingWindows, (f, o) => new PlantingWindow(KindCatalog.Standard.Find(f.Id), o))
-            .GroupBy(w => (w.Kind.Id, w.Region, w.Season))
+            .GroupBy(w => new { w.Kind.Id, w.Region, w.Season })
             .SelectMany(Speaking)
             .ToLookup(w => w.Kind.Id)
     );

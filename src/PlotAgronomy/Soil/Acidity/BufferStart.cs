@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
@@ -6,7 +5,7 @@ namespace PlotAgronomy.Soil;
 /// <summary>The pH of a buffer before soil is added: no reading can lie above it.</summary>
 internal sealed class BufferStart
 {
-    private static readonly Lazy<FrozenDictionary<SoilBuffer, BufferStart>> ByBuffer = new Table<BufferStart>(
+    private static readonly Lazy<IReadOnlyDictionary<SoilBuffer, BufferStart>> ByBuffer = new Table<BufferStart>(
         "Soil/Data/buffers.csv",
         FromRow
     ).By(s => s.Buffer);

@@ -8,8 +8,13 @@ internal static class ReadingTwice
 {
     internal static IEnumerable<Finding> Of(SoilReport report) =>
         [
-            .. report.BufferPhs.Select(b => b.Buffer).Distinct().Select(b => OfBuffer(report, b)).OfType<Finding>(),
-            .. report.Readings.Select(r => r.Analyte).Distinct().SelectMany(a => OfAnalyte(report, a)),
+            .. report
+                .BufferPhs.GroupAlike((one, other) => one.Buffer == other.Buffer)
+                .Select(alike => OfBuffer(report, alike[0].Buffer))
+                .OfType<Finding>(),
+            .. report
+                .Readings.GroupAlike((one, other) => one.Analyte == other.Analyte)
+                .SelectMany(alike => OfAnalyte(report, alike[0].Analyte)),
         ];
 
     internal static Finding? OfBuffer(SoilReport report, SoilBuffer buffer)
@@ -24,11 +29,11 @@ internal static class ReadingTwice
     internal static IEnumerable<Finding> OfAnalyte(SoilReport report, SoilAnalyte analyte) =>
         report
             .FindAll(analyte)
-            .GroupBy(ReadingKinds.KindOf)
-            .Where(kind => ReadingKinds.Differ(kind))
+            .GroupAlike(ReadingKinds.AreOfOneKind)
+            .Where(ReadingKinds.Differ)
             .Select(kind =>
                 Ask(
-                    $"{SoilWords.For(analyte)} ({SoilWords.For(kind.Key.Extractant)})",
+                    $"{SoilWords.For(analyte)} ({SoilWords.For(kind[0].Extractant)})",
                     kind.Distinct().OrderBy(r => r.PrintedValue).Select(r => r.Printed)
                 )
             );

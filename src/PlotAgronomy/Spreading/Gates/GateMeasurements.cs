@@ -16,11 +16,12 @@ internal static class GateMeasurements
     {
         problem = "";
         pooled = null;
-        sorted = points
-            .GroupBy(p => p.Setting)
-            .OrderBy(g => g.Key)
-            .Select(g => (Setting: g.Key, Flow: g.Average(p => p.PoundsPerMinute)))
-            .ToList();
+        sorted = [];
+        foreach (var repeats in points.OrderBy(p => p.Setting).GroupAlike((one, other) => one.Setting == other.Setting))
+        {
+            sorted.Add((repeats[0].Setting, repeats.Average(p => p.PoundsPerMinute)));
+        }
+
         int reversal = FirstReversal(sorted);
         if (reversal == 0)
         {

@@ -38,8 +38,10 @@ internal static class SizeCautions
                 );
             }
 
-            var depths = group.Kinds.Select(k => k.SowingDepth).OfType<UnitsNet.Length>().Select(d => d.Inches).ToList();
-            if (depths.Count > 1 && !SeedPasses.IsCovered(depths.Min()) && SeedPasses.IsCovered(depths.Max()))
+            if (
+                group.Kinds.Any(k => k.SowingDepth is { } depth && !SeedPasses.IsCovered(depth.Inches))
+                && group.Kinds.Any(k => k.SowingDepth is { } depth && SeedPasses.IsCovered(depth.Inches))
+            )
             {
                 yield return FindingCatalog.Create(
                     SpreadingCodes.PassMixedDepth,

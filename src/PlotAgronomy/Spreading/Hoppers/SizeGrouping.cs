@@ -53,7 +53,10 @@ public sealed class SizeGrouping : IWorkedResult
         var ordered = groups
             .Select(
                 (g, i) =>
-                    new SeedPass(g, size(g[0]), size(g[^1])) { SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1 }
+                    new SeedPass([.. g], size(g[0]), size(g[^1]))
+                    {
+                        SownBeforeCovering = anyDepth ? IsDeep(g) : i < groups.Count - 1,
+                    }
             )
             .OrderByDescending(g => g.SownBeforeCovering)
             .ToImmutableArray();
@@ -90,7 +93,7 @@ public sealed class SizeGrouping : IWorkedResult
                 (smallest, Amounts.Print(group.Smallest, 2))
             );
 
-    private static bool IsDeep(ImmutableArray<PassKind> kinds) =>
+    private static bool IsDeep(PassKind[] kinds) =>
         kinds.All(k => k.SowingDepth is not { } depth || SeedPasses.IsCovered(depth.Inches))
         && kinds.Any(k => k.SowingDepth is not null);
 

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Spreading;
 /// <param name="Passes">Number of passes.</param>
 /// <param name="SpacingFeet">Evened spacing.</param>
 /// <param name="LengthFeet">Length of all passes.</param>
-internal readonly record struct PassDirection(
+internal sealed record PassDirection(
     double AlongDegrees,
     bool IsAlongSide,
     int Passes,

@@ -22,15 +22,15 @@ internal static class PassDirections
         int fewest = int.MaxValue,
             moreTurns = onEdge ? 0 : (int)SpreadingConstants.All["direction-turns"];
         double plotSquareFeet = LandMath.SignedSquareFeet(outline.AsSpan());
-        foreach (var (degrees, isSide, strips) in ByStrips(outline, spans, swathFeet))
+        foreach (var heading in ByStrips(outline, spans, swathFeet))
         {
             // Every strip holds at least one pass.
-            if (fewest < int.MaxValue && strips > fewest + moreTurns)
+            if (fewest < int.MaxValue && heading.Strips > fewest + moreTurns)
             {
                 break;
             }
 
-            var direction = PassStrips.Measure(spans, degrees, isSide, swathFeet, onEdge);
+            var direction = PassStrips.Measure(spans, heading.Degrees, heading.IsSide, swathFeet, onEdge);
             found.Add(direction);
             fewest = Math.Min(fewest, direction.Passes);
         }
@@ -58,39 +58,53 @@ internal static class PassDirections
     }
 
     /// <summary>The directions to try, those with the fewest strips first.</summary>
-    private static IEnumerable<(double Degrees, bool IsSide, int Strips)> ByStrips(
-        ImmutableArray<PlanePoint> outline,
-        StripSpans spans,
-        double swathFeet
-    )
+    private static IEnumerable<Heading> ByStrips(ImmutableArray<PlanePoint> outline, StripSpans spans, double swathFeet)
     {
-        var tried = new List<(double Degrees, bool IsSide, int Strips)>();
-        foreach (var (degrees, isSide) in Directions(outline, swathFeet))
+        var tried = new List<Heading>();
+        foreach (double side in AlongSides(outline, swathFeet))
         {
-            spans.Turn(degrees);
-            tried.Add((degrees, isSide, PassStrips.Count(spans.HighFeet - spans.LowFeet, swathFeet)));
+            Try(side, isSide: true);
         }
 
-        return tried.OrderBy(t => t.Strips);
+        for (int degree = 0; degree < 180; degree++)
+        {
+            Try(degree, isSide: false);
+        }
+
+        return tried.OrderBy(h => h.Strips);
+
+        void Try(double degrees, bool isSide)
+        {
+            spans.Turn(degrees);
+            tried.Add(new(degrees, isSide, PassStrips.Count(spans.HighFeet - spans.LowFeet, swathFeet)));
+        }
     }
 
-    /// <summary>Along every side at least a swath long, the longest first, and every whole degree.</summary>
-    private static IEnumerable<(double Degrees, bool IsSide)> Directions(ImmutableArray<PlanePoint> outline, double swathFeet) =>
-        Enumerable
-            .Range(0, outline.Length)
-            .Select(i => (From: outline[i], To: outline[(i + 1) % outline.Length]))
-            .Select(s => (East: s.To.EastFeet - s.From.EastFeet, North: s.To.NorthFeet - s.From.NorthFeet))
-            .Select(s =>
-                (Feet: Math.Sqrt(s.East * s.East + s.North * s.North), Degrees: Math.Atan2(s.North, s.East) * 180 / Math.PI)
-            )
+    /// <summary>Along every side at least a swath long, the longest first.</summary>
+    private static IEnumerable<double> AlongSides(ImmutableArray<PlanePoint> outline, double swathFeet) =>
+        outline
+            .Select((from, i) => new Side(from, outline[(i + 1) % outline.Length]))
             .Where(s => s.Feet >= swathFeet)
             .OrderByDescending(s => s.Feet)
-            .Select(s =>
-                s.Degrees < 0 ? s.Degrees + 180
-                : s.Degrees >= 180 ? s.Degrees - 180
-                : s.Degrees
-            )
-            .Distinct()
-            .Select(d => (d, true))
-            .Concat(Enumerable.Range(0, 180).Select(d => ((double)d, false)));
+            .Select(s => s.Degrees)
+            .Distinct();
+
+    private sealed record Heading(double Degrees, bool IsSide, int Strips);
+
+    private sealed record Side(PlanePoint From, PlanePoint To)
+    {
+        private double EastFeet => To.EastFeet - From.EastFeet;
+
+        private double NorthFeet => To.NorthFeet - From.NorthFeet;
+
+        internal double Feet => Math.Sqrt(EastFeet * EastFeet + NorthFeet * NorthFeet);
+
+        internal double Degrees =>
+            (Math.Atan2(NorthFeet, EastFeet) * 180 / Math.PI) switch
+            {
+                < 0 and var below => below + 180,
+                >= 180 and var above => above - 180,
+                var within => within,
+            };
+    }
 }

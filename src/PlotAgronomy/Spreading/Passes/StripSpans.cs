@@ -26,11 +26,12 @@ internal sealed class StripSpans
     /// <param name="rings">Rings that do not cross themselves or each other.</param>
     internal StripSpans(IReadOnlyCollection<ImmutableArray<PlanePoint>> rings)
     {
-        corners = [.. rings.SelectMany(r => r)];
+        corners = new PlanePoint[rings.Sum(r => r.Length)];
         next = new int[corners.Length];
         int start = 0;
         foreach (var ring in rings)
         {
+            ring.CopyTo(corners, start);
             for (int i = 0; i < ring.Length; i++)
             {
                 next[start + i] = start + (i + 1) % ring.Length;
