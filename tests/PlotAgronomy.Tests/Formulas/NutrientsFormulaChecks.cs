@@ -9,7 +9,7 @@ internal static class NutrientsFormulaChecks
         [
             new(
                 "nc-index-curve",
-                d => SystemMath.FallingParabola(d["index"], d["a"], d["b"], d["c"], double.PositiveInfinity),
+                d => SystemMath.FallingParabola(d["index"], d["a"], d["b"], d["c"], SystemMath.FirstZero(d["a"], d["b"], d["c"]), double.PositiveInfinity),
                 ("a", 0.001, 0.05),
                 ("b", 1, 13),
                 ("c", 80, 900),

@@ -17,8 +17,14 @@ internal static class SystemMath
 
     /// <summary>The parabola as advice: zero at and beyond its first zero, where the printed equation turns up again,
     /// and above the limit of an equation that never reaches zero.</summary>
-    internal static double FallingParabola(double index, double a, double b, double c, double zeroAboveIndex) =>
-        index >= FirstZero(a, b, c) || index > zeroAboveIndex ? 0 : Math.Max(0, Parabola(index, a, b, c));
+    internal static double FallingParabola(
+        double index,
+        double a,
+        double b,
+        double c,
+        double firstZero,
+        double zeroAboveIndex
+    ) => index >= firstZero || index > zeroAboveIndex ? 0 : Math.Max(0, Parabola(index, a, b, c));
 
     /// <summary>(critical - test) x factor below the critical level, else 0.</summary>
     internal static double LinearBuildUp(double test, double criticalLevel, double poundsPerUnit) =>

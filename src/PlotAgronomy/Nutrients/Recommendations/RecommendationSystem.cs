@@ -138,6 +138,10 @@ public abstract partial class RecommendationSystem
     /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
     private protected abstract SystemAnswer Answer(SystemRequest question, DomainReading reading);
 
+    /// <summary>Hands out the sum for a nutrient it answers for, made ready for this crop, soil and test; the value of the reading
+    /// is not looked at.</summary>
+    internal abstract T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user);
+
     /// <summary>The nitrogen the system prints for the crop whatever the test; null for none.</summary>
     private protected virtual NutrientNeed? NeedOfCrop(SystemRequest question) => null;
 
@@ -190,6 +194,14 @@ public abstract partial class RecommendationSystem
             );
         }
 
+        return ReadingFor(nutrient, question) is { } reading
+            ? Answer(question, reading)
+            : AnswerWithoutReading(nutrient, question) ?? OutsideDomain(nutrient, question);
+    }
+
+    /// <summary>The reading of the report that the system takes for this nutrient and crop row; null for none.</summary>
+    internal DomainReading? ReadingFor(PlantNutrient nutrient, SystemRequest question)
+    {
         foreach (var test in Accepts)
         {
             if (
@@ -198,11 +210,11 @@ public abstract partial class RecommendationSystem
                 && ReportReadings.Find(question.Report, test.Analyte, test.Extractants, test.Unit) is { } found
             )
             {
-                return Answer(question, new DomainReading(nutrient, found.Reading, found.Value, test.Unit));
+                return new(nutrient, found.Reading, found.Value, test.Unit);
             }
         }
 
-        return AnswerWithoutReading(nutrient, question) ?? OutsideDomain(nutrient, question);
+        return null;
     }
 
     private UnansweredNutrient OutsideDomain(PlantNutrient nutrient, SystemRequest question)

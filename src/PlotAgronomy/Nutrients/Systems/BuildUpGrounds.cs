@@ -10,17 +10,15 @@ internal abstract class BuildUpGrounds(
     RecommendationSystem system,
     SystemRequest question,
     DomainReading reading,
-    Replacement replacement
+    Replacement replacement,
+    IBuildUpKernel kernel
 ) : NeedGrounds
 {
-    internal required double BuildUp { get; init; }
+    internal double BuildUp => kernel.BuildUp(reading.Value, Capacity);
 
-    internal required double Replaced { get; init; }
+    internal double Replaced => kernel.Replaced(reading.Value, Capacity);
 
-    /// <summary>Most of a year; infinity where there is no such limit.</summary>
-    internal double Cap { get; init; } = double.PositiveInfinity;
-
-    internal double Rate => SystemMath.YearlyRate(BuildUp, Replaced, Cap);
+    internal double Rate => kernel.Rate(reading.Value, Capacity);
 
     internal DomainReading Reading => reading;
 
@@ -68,7 +66,12 @@ internal abstract class BuildUpGrounds(
 
     private protected virtual ImmutableArray<Finding> FindingsOfParts => [];
 
-    private bool IsCapped => Rate < BuildUp + Replaced;
+    /// <summary>Exchange capacity in meq/100 g; 0 where it is not known and not asked for.</summary>
+    private protected double Capacity => question.CecPer100Grams ?? 0;
+
+    private bool IsCapped => Noticed(NeedRemarks.YearlyCap);
+
+    private protected bool Noticed(NeedRemarks remark) => kernel.Remarks(reading.Value, Capacity, Rate).HasFlag(remark);
 
     internal override ImmutableArray<WorkedLine> Lines() => [.. LinesOfParts(), Total()];
 
@@ -84,7 +87,7 @@ internal abstract class BuildUpGrounds(
             .Line(
                 NutrientFormulas.PerAcre(Rate),
                 ("nutrient", NutrientInWords),
-                ("yearly cap", NutrientFormulas.Number(double.IsFinite(Cap) ? Cap : Rate)),
+                ("yearly cap", NutrientFormulas.Number(double.IsFinite(kernel.Cap) ? kernel.Cap : Rate)),
                 ("build-up", Tenths(BuildUp)),
                 ("replacement", Tenths(Replaced))
             );

@@ -35,16 +35,29 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        double times = !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? WheatMaintenance : 1;
-        double buildUp = SystemMath.IllinoisBuildUp(reading.Value, levels.Goal, levels.Factor, Years);
-        var grounds = new Grounds(this, question, reading, replacement, levels, times)
-        {
-            BuildUp = buildUp,
-            Replaced = SystemMath.IllinoisReplacement(reading.Value, levels.Limit, replacement.Pounds, times),
-        };
-        var other = buildUp > 0 ? levels.Factor : levels.Limit;
+        var kernel = Kernel(question.Crop, isPotash, levels, replacement);
+        var grounds = new Grounds(this, question, reading, replacement, kernel, levels, kernel.TimesRemoval);
+        var other = grounds.BuildUp > 0 ? levels.Factor : levels.Limit;
         return Need(grounds, Statuses.WeakestOf(levels.Goal.Status, other.Status, replacement.Status));
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
+        var levels = (isPotash ? Potash(question.Soil) : Phosphate(question.Soil))!;
+        return user.Use(Kernel(question.Crop, isPotash, levels, Replacement.For(Id, question.Crop, reading.Nutrient)!));
+    }
+
+    private static IllinoisNeedKernel Kernel(CropUse crop, bool isPotash, Levels levels, Replacement replacement) =>
+        new()
+        {
+            Goal = levels.Goal,
+            Limit = levels.Limit,
+            Factor = levels.Factor,
+            Years = Years,
+            Removed = replacement.Pounds,
+            TimesRemoval = !isPotash && crop.Row is (CropRow.Wheat or CropRow.Oat) ? WheatMaintenance : 1,
+        };
 
     private static Levels? Phosphate(PlotSoil soil) =>
         soil.PhosphorusSupply switch
@@ -75,9 +88,10 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         SystemRequest question,
         DomainReading reading,
         Replacement replacement,
+        IBuildUpKernel kernel,
         Levels levels,
         double times
-    ) : BuildUpGrounds(system, question, reading, replacement)
+    ) : BuildUpGrounds(system, question, reading, replacement, kernel)
     {
         internal override string Why =>
             BuildUp > 0

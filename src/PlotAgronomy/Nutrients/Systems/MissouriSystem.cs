@@ -25,7 +25,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             return AskFor(reading.Nutrient, question, () => "its potassium target is computed from the cation exchange capacity");
         }
 
-        double years = isPotash ? LongYears : question.Crop.BuildUpYears ?? LongYears;
+        double years = YearsOf(question.Crop, isPotash);
         if (years != LongYears && years != ShortYears)
         {
             return OtherYears(question, reading.Nutrient, years);
@@ -36,23 +36,46 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        var targetBase =
-            !isPotash ? PhosphateTarget
-            : question.Crop.Row == CropRow.GrassPasture ? PastureBase
-            : RowCropBase;
+        var targetBase = TargetBaseOf(question.Crop.Row, isPotash);
+        var factor = FactorOf(isPotash);
+        var kernel = Kernel(question.Crop, isPotash, years, replacement);
         double cec = question.CecPer100Grams ?? 0;
-        double target = isPotash ? SystemMath.ByExchangeCapacity(targetBase, TargetPerCec, cec) : targetBase;
-        var factor = isPotash ? PotashFactor : PhosphateFactor;
-        var grounds = new Grounds(this, question, reading, replacement, targetBase, factor, target, years)
-        {
-            BuildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years),
-            Replaced = replacement.Pounds,
-        };
         return Need(
-            grounds,
-            Statuses.WeakestOf(targetBase.Status, reading.Value < target ? factor.Status : DataStatus.Read, replacement.Status)
+            new Grounds(this, question, reading, replacement, kernel, targetBase, factor, kernel.Target(cec), years),
+            Statuses.WeakestOf(
+                targetBase.Status,
+                kernel.Builds(reading.Value, cec) ? factor.Status : DataStatus.Read,
+                replacement.Status
+            )
         );
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!;
+        return user.Use(Kernel(question.Crop, isPotash, YearsOf(question.Crop, isPotash), replacement));
+    }
+
+    private static double YearsOf(CropUse crop, bool isPotash) => isPotash ? LongYears : crop.BuildUpYears ?? LongYears;
+
+    private static Constant TargetBaseOf(CropRow crop, bool isPotash) =>
+        !isPotash ? PhosphateTarget
+        : crop == CropRow.GrassPasture ? PastureBase
+        : RowCropBase;
+
+    private static Constant FactorOf(bool isPotash) => isPotash ? PotashFactor : PhosphateFactor;
+
+    private static MissouriNeedKernel Kernel(CropUse crop, bool isPotash, double years, Replacement replacement) =>
+        new()
+        {
+            TargetBase = TargetBaseOf(crop.Row, isPotash),
+            TargetPerCapacity = isPotash ? TargetPerCec : 0,
+            Factor = FactorOf(isPotash),
+            Years = years,
+            Removed = replacement.Pounds,
+            Replaces = replacement.IsCarriedOff,
+        };
 
     private UnansweredNutrient OtherYears(SystemRequest question, PlantNutrient nutrient, double years) =>
         AskFor(nutrient, question, () =>
@@ -65,11 +88,12 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
         SystemRequest question,
         DomainReading reading,
         Replacement replacement,
+        IBuildUpKernel kernel,
         Constant targetBase,
         Constant factor,
         double target,
         double years
-    ) : BuildUpGrounds(system, question, reading, replacement)
+    ) : BuildUpGrounds(system, question, reading, replacement, kernel)
     {
         internal override string Why
         {
@@ -102,7 +126,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             [.. factor.Origin.Sources, .. targetBase.Origin.Sources, .. (Replacement.Origin ?? factor.Origin).Sources];
 
         private protected override ImmutableArray<Finding> FindingsOfParts =>
-            !Builds && Replacement.IsCarriedOff
+            Noticed(NeedRemarks.NoUpperLimit)
                 ? [FindingCatalog.Create(NutrientCodes.NoUpperLimit, ("system", System.Name), ("nutrient", NutrientInWords))]
                 : [];
 

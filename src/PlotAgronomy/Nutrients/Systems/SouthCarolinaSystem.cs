@@ -49,15 +49,45 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
 
     private SystemAnswer PotashBy(SystemRequest question, DomainReading reading)
     {
-        string rating = PotassiumScale.ClassOf(reading.Value)!.Name;
-        var cell = FirstCell(question.Crop.Row, null, rating)!;
+        var found = PotassiumScale.ClassOf(reading.Value)!;
+        var cell = FirstCell(question.Crop.Row, null, found.Name)!;
         double held = ShareOfSubsoil(question.Report.SubsoilPotassium);
         double pounds = SystemMath.SouthCarolinaPotash(cell.Potash, held);
         return new PotashGrounds(this, question.Crop.Row, reading, cell, held).Need(
             pounds,
-            PotassiumScale.StatusOf(PotassiumScale.ClassOf(reading.Value)!)
+            PotassiumScale.StatusOf(found)
         );
     }
+
+    /// <summary>Potash by the class of potassium. Phosphate goes by the rating that the laboratory printed, and not by the reading:
+    /// it is the same for every row that has this rating.</summary>
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        if (reading.Nutrient == PlantNutrient.Phosphate)
+        {
+            double printed = FirstCell(question.Crop.Row, PrintedRating(question), null)!.Phosphate;
+            return user.Use(new ClassNeedKernel { Limits = new([]), Needs = [ClassNeed.Figure(printed)] });
+        }
+
+        double held = ShareOfSubsoil(question.Report.SubsoilPotassium);
+        return user.Use(
+            new ClassNeedKernel
+            {
+                Limits = PotassiumScale.Limits,
+                Needs =
+                [
+                    .. PotassiumScale.Classes.Select(c =>
+                        ClassNeed.Figure(
+                            SystemMath.SouthCarolinaPotash(FirstCell(question.Crop.Row, null, c.Name)!.Potash, held)
+                        )
+                    ),
+                ],
+            }
+        );
+    }
+
+    private static string? PrintedRating(SystemRequest question) =>
+        question.Report.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
 
     /// <summary>Part of the topsoil potash that the subsoil makes good: none, a quarter or half, as it is low, medium or
     /// above. Source SOIL-SC5.</summary>
@@ -94,7 +124,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     private SystemAnswer PhosphateBy(SystemRequest question)
     {
         const PlantNutrient Nutrient = PlantNutrient.Phosphate;
-        string? printed = question.Report.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
+        string? printed = PrintedRating(question);
         if (printed is null || FirstCell(question.Crop.Row, printed, null) is null)
         {
             return AskFor(Nutrient, question, () =>

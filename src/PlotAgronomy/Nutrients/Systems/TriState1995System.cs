@@ -33,8 +33,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
-        double? cec = question.CecPer100Grams;
-        if (isPotash && cec is null)
+        if (isPotash && question.CecPer100Grams is null)
         {
             return AskFor(reading.Nutrient, question, () => "its potassium level is computed from the cation exchange capacity");
         }
@@ -51,7 +50,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
 
         var printed = isPotash ? null : PrintedScale(reading, question.Crop.Row);
         var grounds = printed is null
-            ? Potash(question, reading, replacement, cec ?? 0)
+            ? Potash(question, reading, replacement)
             : Phosphate(question, reading, replacement, printed);
         return Need(grounds, Statuses.WeakestOf(StatusOf(reading, printed), replacement.Status), PrintedStep);
     }
@@ -63,52 +62,75 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             return PotashStatus;
         }
 
-        var critical = printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
+        var critical = CriticalOf(printed);
         return Statuses.WeakestOf(critical.Status, PhosphateFactor.Status, printed.StatusOf(printed.ClassOf(reading.Value)!));
     }
 
-    private Grounds Phosphate(SystemRequest question, DomainReading reading, Replacement replacement, RatingScale printed)
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
     {
-        var critical = printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
-        var levels = new Levels(critical, critical + PhosphateMaintenance, critical + PhosphateDrawdown, 0, printed);
-        double share = levels.ShareDue(reading.Value);
-        return new Grounds(this, question, reading, replacement, levels, 0, share)
-        {
-            BuildUp = SystemMath.LinearBuildUp(reading.Value, critical, PhosphateFactor),
-            Replaced = SystemMath.TriState1995Replacement(replacement.Pounds, 0, share),
-        };
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!;
+        return reading.Nutrient == PlantNutrient.Potash
+            ? user.Use(PotashKernel(question.Crop, replacement))
+            : user.Use(PhosphateKernel(CriticalOf(PrintedScale(reading, question.Crop.Row)), replacement));
     }
 
-    private Grounds Potash(SystemRequest question, DomainReading reading, Replacement replacement, double cec)
-    {
-        double critical = SystemMath.ByExchangeCapacity(LevelBase, LevelPerCec, cec);
-        var levels = new Levels(critical, critical + PotashMaintenance, critical + PotashDrawdown, cec, null);
-        double share = levels.ShareDue(reading.Value);
-        double extra = replacement.IsCarriedOff ? PotashExtra : 0;
-        return new Grounds(this, question, reading, replacement, levels, extra, share)
+    private static Constant CriticalOf(RatingScale printed) =>
+        printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
+
+    private static TriState1995PhosphateKernel PhosphateKernel(double critical, Replacement replacement) =>
+        new()
         {
-            BuildUp = SystemMath.TriStatePotashBuildUp(reading.Value, critical, FactorBase, FactorPerCec, cec),
-            Replaced = SystemMath.TriState1995Replacement(replacement.Pounds, extra, share),
-            Cap = question.Crop.Row == CropRow.Alfalfa ? AlfalfaCap : double.PositiveInfinity,
+            Critical = critical,
+            TaperStart = critical + PhosphateMaintenance,
+            TaperEnd = critical + PhosphateDrawdown,
+            Factor = PhosphateFactor,
+            Removed = replacement.Pounds,
         };
+
+    private static TriState1995PotashKernel PotashKernel(CropUse crop, Replacement replacement) =>
+        new()
+        {
+            LevelBase = LevelBase,
+            LevelPerCapacity = LevelPerCec,
+            MaintenanceWidth = PotashMaintenance,
+            DrawdownEnd = PotashDrawdown,
+            FactorBase = FactorBase,
+            FactorPerCapacity = FactorPerCec,
+            Removed = replacement.Pounds,
+            Extra = replacement.IsCarriedOff ? PotashExtra : 0,
+            Cap = crop.Row == CropRow.Alfalfa ? AlfalfaCap : double.PositiveInfinity,
+        };
+
+    private Grounds Phosphate(SystemRequest question, DomainReading reading, Replacement replacement, RatingScale printed)
+    {
+        var kernel = PhosphateKernel(CriticalOf(printed), replacement);
+        var levels = new Levels(kernel.Critical, kernel.TaperStart, kernel.TaperEnd, 0, printed);
+        return new Grounds(this, question, reading, replacement, kernel, levels, 0, kernel.ShareDue(reading.Value));
+    }
+
+    private Grounds Potash(SystemRequest question, DomainReading reading, Replacement replacement)
+    {
+        double cec = question.CecPer100Grams ?? 0;
+        var kernel = PotashKernel(question.Crop, replacement);
+        var levels = new Levels(kernel.Critical(cec), kernel.TaperStart(cec), kernel.TaperEnd(cec), cec, null);
+        double share = kernel.ShareDue(reading.Value, cec);
+        return new Grounds(this, question, reading, replacement, kernel, levels, kernel.Extra, share);
     }
 
     /// <summary>The levels of the test: those of phosphorus are printed, those of potassium go by the exchange
     /// capacity.</summary>
-    private readonly record struct Levels(double Critical, double TaperStart, double TaperEnd, double Cec, RatingScale? Printed)
-    {
-        internal double ShareDue(double test) => SystemMath.TaperShare(test, TaperStart, TaperEnd);
-    }
+    private readonly record struct Levels(double Critical, double TaperStart, double TaperEnd, double Cec, RatingScale? Printed);
 
     private sealed class Grounds(
         RecommendationSystem system,
         SystemRequest question,
         DomainReading reading,
         Replacement replacement,
+        IBuildUpKernel kernel,
         Levels levels,
         double extra,
         double share
-    ) : BuildUpGrounds(system, question, reading, replacement)
+    ) : BuildUpGrounds(system, question, reading, replacement, kernel)
     {
         internal override string Why =>
             Reading.Value < levels.Critical

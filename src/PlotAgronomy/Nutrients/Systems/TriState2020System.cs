@@ -14,9 +14,8 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
-        double? cec = question.CecPer100Grams;
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
-        if (isPotash && cec is null)
+        if (isPotash && question.CecPer100Grams is null)
         {
             return AskFor(reading.Nutrient, question, () => "its potassium levels ask for the cation exchange capacity");
         }
@@ -30,32 +29,66 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             reading,
             question.Crop.Row,
             !isPotash ? ScaleCondition.None
-                : cec <= CecLimit ? ScaleCondition.CecUpToLimit
+                : question.CecPer100Grams <= CecLimit ? ScaleCondition.CecUpToLimit
                 : ScaleCondition.CecAboveLimit
         );
-        double criticalLevel = scale.Classes[0].PrintedHigh!.Value;
-        double limit = scale.Classes[1].PrintedHigh!.Value;
-        double extra = isPotash && replacement.IsCarriedOff ? PotashExtra : 0;
-        double buildUp = isPotash
-            ? SystemMath.TriStatePotashBuildUp(reading.Value, criticalLevel, FactorBase, FactorPerCec, cec!.Value)
-            : SystemMath.LinearBuildUp(reading.Value, criticalLevel, PhosphateFactor);
-        var grounds = new Grounds(this, question, reading, replacement, scale, extra)
-        {
-            BuildUp = buildUp,
-            Replaced = IsTapered(question, reading)
-                ? SystemMath.TriState2020Taper(reading.Value, criticalLevel, limit, replacement.Pounds, extra)
-                : SystemMath.TriState2020Replacement(reading.Value, limit, replacement.Pounds, extra),
-        };
+        IBuildUpKernel kernel = isPotash
+            ? PotashKernel(question, reading, replacement)
+            : PhosphateKernel(question, reading, replacement);
+        var grounds = new Grounds(this, question, reading, replacement, kernel, scale, ExtraWith(reading, replacement));
         return Need(
             grounds,
             Statuses.WeakestOf(
                 scale.StatusOf(scale.ClassOf(reading.Value)!),
-                buildUp > 0 && !isPotash ? PhosphateFactor.Status : DataStatus.Read,
+                grounds.BuildUp > 0 && !isPotash ? PhosphateFactor.Status : DataStatus.Read,
                 grounds.Replaces ? replacement.Status : DataStatus.Read,
                 grounds.Replaces && IsTapered(question, reading) ? AlfalfaTaper.Origin!.Status : DataStatus.Read
             )
         );
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!;
+        return reading.Nutrient == PlantNutrient.Potash
+            ? user.Use(PotashKernel(question, reading, replacement))
+            : user.Use(PhosphateKernel(question, reading, replacement));
+    }
+
+    private TriState2020PhosphateKernel PhosphateKernel(
+        SystemRequest question,
+        DomainReading reading,
+        Replacement replacement
+    )
+    {
+        var (critical, limit) = LevelsOf(PrintedScale(reading, question.Crop.Row));
+        return new()
+        {
+            Critical = critical,
+            Limit = limit,
+            Factor = PhosphateFactor,
+            Removed = replacement.Pounds,
+        };
+    }
+
+    private TriState2020PotashKernel PotashKernel(SystemRequest question, DomainReading reading, Replacement replacement) =>
+        new()
+        {
+            CapacityLimit = CecLimit,
+            OnSand = LevelsOf(PrintedScale(reading, question.Crop.Row, ScaleCondition.CecUpToLimit)),
+            OnLoam = LevelsOf(PrintedScale(reading, question.Crop.Row, ScaleCondition.CecAboveLimit)),
+            FactorBase = FactorBase,
+            FactorPerCapacity = FactorPerCec,
+            Removed = replacement.Pounds,
+            Extra = ExtraWith(reading, replacement),
+            IsTapered = IsTapered(question, reading),
+        };
+
+    private static (double Critical, double Limit) LevelsOf(RatingScale scale) =>
+        (scale.Classes[0].PrintedHigh!.Value, scale.Classes[1].PrintedHigh!.Value);
+
+    private static double ExtraWith(DomainReading reading, Replacement replacement) =>
+        reading.Nutrient == PlantNutrient.Potash && replacement.IsCarriedOff ? PotashExtra : 0;
 
     /// <summary>Alfalfa takes up more potash than it needs, so above the critical level less than its removal is put
     /// back.</summary>
@@ -69,9 +102,10 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
         SystemRequest question,
         DomainReading reading,
         Replacement replacement,
+        IBuildUpKernel kernel,
         RatingScale scale,
         double extra
-    ) : BuildUpGrounds(system, question, reading, replacement)
+    ) : BuildUpGrounds(system, question, reading, replacement, kernel)
     {
         internal bool Replaces => Replacement.IsCarriedOff && Reading.Value < Limit;
 
@@ -98,9 +132,9 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                 ? ", but less of it the nearer the limit, for alfalfa takes up more than it needs"
                 : "";
 
-        private double CriticalLevel => scale.Classes[0].PrintedHigh!.Value;
+        private double CriticalLevel => LevelsOf(scale).Critical;
 
-        private double Limit => scale.Classes[1].PrintedHigh!.Value;
+        private double Limit => LevelsOf(scale).Limit;
 
         private protected override IEnumerable<WorkedLine> LinesOfParts() => [BuildUpLine(), .. ReplacementLines(Sum)];
 
