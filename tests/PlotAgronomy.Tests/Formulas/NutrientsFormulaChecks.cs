@@ -137,9 +137,9 @@ internal static class NutrientsFormulaChecks
             new(
                 "oklahoma-between-points",
                 d =>
-                    SystemMath.BetweenPoints(
+                    new PointNeedKernel([(d["index below"], d["rate below"]), (d["index above"], d["rate above"])]).Rate(
                         d["index"],
-                        [(d["index below"], d["rate below"]), (d["index above"], d["rate above"])]
+                        0
                     ),
                 ("index", 0, 40),
                 ("index below", 0, 15),

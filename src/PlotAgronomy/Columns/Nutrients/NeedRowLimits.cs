@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Columns;
@@ -15,6 +16,7 @@ internal static class NeedRowLimits
     internal static bool CanBeCapacity(double capacity) => capacity >= 0 && capacity <= HighestCapacity;
 
     /// <summary>What a row is whose reading or capacity cannot be used.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     internal static RowStatus StatusOfUnusable(double reading, double capacity) =>
         (!double.IsNaN(reading) && !CanBeRead(reading)) || (!double.IsNaN(capacity) && !CanBeCapacity(capacity))
             ? RowStatus.Implausible

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Columns;
@@ -7,7 +8,8 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
     : NeedRows(flags)
     where TKernel : struct, INeedKernel
 {
-    private readonly bool isAsPrinted = steps.IsAsPrinted;
+    /// <summary>Rows whose flags are found while their rates are still near at hand.</summary>
+    private const int RowsAtOnce = 512;
 
     internal override bool ReadsCapacity { get; } = kernel.ReadsCapacity && double.IsNaN(capacityOfAll);
 
@@ -19,23 +21,14 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
         Span<ulong> found
     )
     {
-        var sum = kernel;
-        for (int i = 0; i < reading.Length; i++)
+        for (int start = 0; start < reading.Length; start += RowsAtOnce)
         {
-            double ofRow = CapacityOf(capacity, i);
-            if (!IsUsable(reading[i], ofRow))
-            {
-                Refuse(reading[i], ofRow, i, rates, status, found);
-                continue;
-            }
-
-            double test = TestOf(reading[i]);
-            double rate = sum.Rate(test, ofRow);
-            rates[i] = rate;
-            status[i] = StatusOf(rate);
+            var rows = start..Math.Min(start + RowsAtOnce, reading.Length);
+            var capacities = ReadsCapacity ? capacity[rows] : capacity;
+            Rates(reading[rows], capacities, rates[rows], status[rows]);
             if (!found.IsEmpty)
             {
-                found[i] = Flags.Of(sum.Remarks(test, ofRow, rate));
+                Remarks(reading[rows], capacities, rates[rows], status[rows], found[rows]);
             }
         }
     }
@@ -54,22 +47,65 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
         for (int i = 0; i < reading.Length; i++)
         {
             double rate = low[i];
-            if (double.IsNaN(rate))
+            high[i] = rate;
+            if (!double.IsNaN(rate))
             {
-                high[i] = double.NaN;
-                continue;
+                double test = TestOf(reading[i]);
+                low[i] = sum.Low(test, rate);
+                high[i] = sum.High(test, rate);
             }
-
-            double test = TestOf(reading[i]);
-            low[i] = sum.Low(test, rate);
-            high[i] = sum.High(test, rate);
         }
     }
 
+    private void Rates(
+        ReadOnlySpan<double> reading,
+        ReadOnlySpan<double> capacity,
+        Span<double> rates,
+        Span<RowStatus> status
+    )
+    {
+        var sum = kernel;
+        for (int i = 0; i < reading.Length; i++)
+        {
+            double ofRow = CapacityOf(capacity, i);
+            if (IsUsable(reading[i], ofRow))
+            {
+                double rate = sum.Rate(TestOf(reading[i]), ofRow);
+                rates[i] = rate;
+                status[i] = StatusOf(rate);
+            }
+            else
+            {
+                rates[i] = double.NaN;
+                status[i] = NeedRowLimits.StatusOfUnusable(reading[i], ofRow);
+            }
+        }
+    }
+
+    private void Remarks(
+        ReadOnlySpan<double> reading,
+        ReadOnlySpan<double> capacity,
+        ReadOnlySpan<double> rates,
+        ReadOnlySpan<RowStatus> status,
+        Span<ulong> found
+    )
+    {
+        var sum = kernel;
+        for (int i = 0; i < reading.Length; i++)
+        {
+            found[i] =
+                status[i] <= RowStatus.OutsideDomain
+                    ? Flags.Of(sum.Remarks(TestOf(reading[i]), CapacityOf(capacity, i), rates[i]))
+                    : Flags.OfUnusable(status[i]);
+        }
+    }
+
+    /// <summary>Answered is 0, none needed 1, outside the domain 2: added up without a jump.</summary>
     private static RowStatus StatusOf(double rate) =>
-        rate > 0 ? RowStatus.Answered
-        : rate == 0 ? RowStatus.NoneNeeded
-        : RowStatus.OutsideDomain;
+        (RowStatus)(
+            (Unsafe.BitCast<bool, byte>(rate == 0) * (byte)RowStatus.NoneNeeded)
+            + (Unsafe.BitCast<bool, byte>(double.IsNaN(rate)) * (byte)RowStatus.OutsideDomain)
+        );
 
     private double CapacityOf(ReadOnlySpan<double> capacity, int row) =>
         !kernel.ReadsCapacity ? 0
@@ -79,22 +115,5 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
     private bool IsUsable(double reading, double capacity) =>
         NeedRowLimits.CanBeRead(reading) && (!kernel.ReadsCapacity || NeedRowLimits.CanBeCapacity(capacity));
 
-    private double TestOf(double reading) => isAsPrinted ? reading : steps.From(reading);
-
-    private void Refuse(
-        double reading,
-        double capacity,
-        int row,
-        Span<double> rates,
-        Span<RowStatus> status,
-        Span<ulong> found
-    )
-    {
-        rates[row] = double.NaN;
-        status[row] = NeedRowLimits.StatusOfUnusable(reading, capacity);
-        if (!found.IsEmpty)
-        {
-            found[row] = Flags.OfUnusable(status[row]);
-        }
-    }
+    private double TestOf(double reading) => steps.IsAsPrinted ? reading : steps.From(reading);
 }

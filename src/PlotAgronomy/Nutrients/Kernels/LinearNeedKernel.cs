@@ -24,7 +24,11 @@ internal readonly struct LinearNeedKernel : INeedKernel
     public NeedRemarks Raises => NeedRemarks.None;
 
     public double Rate(double test, double capacity) =>
-        test > ZeroAbove ? 0 : SystemMath.LinearAdvice(LeastRate, Constant, PerYield, PerTest, PerBoth, Yield, test);
+        Step.UpTo(
+            test,
+            ZeroAbove,
+            SystemMath.LinearAdvice(LeastRate, Constant, PerYield, PerTest, PerBoth, Yield, test)
+        );
 
     public double Low(double test, double rate) => rate;
 

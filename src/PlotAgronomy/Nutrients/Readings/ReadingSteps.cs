@@ -25,10 +25,11 @@ internal readonly struct ReadingSteps
         this.perIndexUnit = perIndexUnit;
         this.density = density;
         perElement = reading.Form == PrintedForm.Oxide ? Cations.OxideFactorOf(reading.Analyte) : 1;
+        IsAsPrinted = printed == wanted && perElement == 1;
     }
 
     /// <summary>Whether the number is taken as it is printed.</summary>
-    internal bool IsAsPrinted => printed == wanted && perElement == 1;
+    internal bool IsAsPrinted { get; }
 
     /// <summary>The way from how a reading is printed to a unit; null where there is none. The value of the reading is not looked
     /// at.</summary>

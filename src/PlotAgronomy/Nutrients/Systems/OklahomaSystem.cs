@@ -39,7 +39,7 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
     {
         internal ImmutableArray<(double Index, double Rate)> Pairs { get; } = [.. printed.Select(p => (p.Index, p.Rate))];
 
-        internal PointNeedKernel Kernel { get; } = new() { Points = [.. printed.Select(p => (p.Index, p.Rate))] };
+        internal PointNeedKernel Kernel { get; } = new([.. printed.Select(p => (p.Index, p.Rate))]);
 
         internal (double Index, double Rate, Origin Origin) End => printed[^1];
 
