@@ -13,7 +13,7 @@ internal sealed class NeedQuestion
 
     private readonly RecommendationSystem system;
     private readonly SystemRequest request;
-    private readonly DomainReading? reading;
+    private readonly DomainReading reading;
     private readonly ReadingSteps steps;
     private readonly NeedRowFlags flags;
 
@@ -43,7 +43,7 @@ internal sealed class NeedQuestion
         Unanswered = silence is { IsForValue: false } ? silence : null;
         if (Unanswered is null)
         {
-            reading = system.ReadingFor(nutrient, request)!;
+            reading = system.ReadingFor(nutrient, request)!.Value;
             steps = ReadingSteps.Between(printed, reading.Unit, request.Report)!.Value;
         }
 
@@ -76,7 +76,7 @@ internal sealed class NeedQuestion
     internal NeedRows Rows() =>
         Unanswered is null ? UseKernel(new RowsMaker(steps, capacity, flags)) : new UnansweredRows(Unanswered, flags);
 
-    private T UseKernel<T>(INeedKernelUser<T> user) => system.UseKernel(request, reading!, user);
+    private T UseKernel<T>(INeedKernelUser<T> user) => system.UseKernel(request, reading, user);
 
     private sealed class AskedForRemarks : INeedKernelUser<NeedRemarks>
     {

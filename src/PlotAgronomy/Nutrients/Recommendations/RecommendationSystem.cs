@@ -96,21 +96,38 @@ public abstract partial class RecommendationSystem
         ArgumentNullException.ThrowIfNull(soil);
         ArgumentNullException.ThrowIfNull(crop);
         var question = new SystemRequest(soil, crop);
-        ImmutableArray<NutrientNeed> needs = NeedOfCrop(question) is { } ofCrop ? [ofCrop] : [];
-        ImmutableArray<UnansweredNutrient> unanswered = [];
-        foreach (var nutrient in nutrients)
+        var ofCrop = NeedOfCrop(question);
+        var first = AnswerFor(nutrients[0], question, isAskedByName);
+        var second = nutrients.Length > 1 ? AnswerFor(nutrients[1], question, isAskedByName) : default;
+        return new NutrientRecommendation(
+            this,
+            question,
+            Given(ofCrop, first.Need, second.Need),
+            Given(null, first.Unanswered, second.Unanswered)
+        );
+    }
+
+    /// <summary>Those that there are, in one step: most calls are asked for nothing but two needs.</summary>
+    private static ImmutableArray<T> Given<T>(T? first, T? second, T? third)
+        where T : class =>
+        (first, second, third) switch
         {
-            var answer = AnswerFor(nutrient, question);
-            if (!isAskedByName && answer.Need is { Status: DataStatus.Memory })
-            {
-                answer = Refuse(nutrient, question, NutrientCodes.MemoryByName, FromMemory);
-            }
+            (null, null, null) => [],
+            (null, { } only, null) => [only],
+            (null, null, { } only) => [only],
+            (null, { } one, { } other) => [one, other],
+            ({ } one, { } other, null) => [one, other],
+            ({ } one, null, { } other) => [one, other],
+            ({ } only, null, null) => [only],
+            ({ } one, { } other, { } last) => [one, other, last],
+        };
 
-            needs = answer.Need is { } need ? needs.Add(need) : needs;
-            unanswered = answer.Unanswered is { } silence ? unanswered.Add(silence) : unanswered;
-        }
-
-        return new NutrientRecommendation(this, question, needs, unanswered);
+    private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemRequest question, bool isAskedByName)
+    {
+        var answer = AnswerFor(nutrient, question);
+        return !isAskedByName && answer.Need is { Status: DataStatus.Memory }
+            ? Refuse(nutrient, question, NutrientCodes.MemoryByName, FromMemory)
+            : answer;
     }
 
     /// <summary>Whether the report holds a test of this nutrient that the system takes, for this crop row.</summary>

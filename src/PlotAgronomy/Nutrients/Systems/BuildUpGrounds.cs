@@ -6,19 +6,17 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The two parts of a build-up answer and how each came about.</summary>
-internal abstract class BuildUpGrounds(
-    RecommendationSystem system,
-    SystemRequest question,
-    DomainReading reading,
-    Replacement replacement,
-    IBuildUpKernel kernel
-) : NeedGrounds
+internal abstract class BuildUpGrounds(RecommendationSystem system, SystemRequest question, DomainReading reading) : NeedGrounds
 {
-    internal double BuildUp => kernel.BuildUp(reading.Value, Capacity);
+    internal double BuildUp => Kernel.BuildUp(reading.Value, Capacity);
 
-    internal double Replaced => kernel.Replaced(reading.Value, Capacity);
+    internal double Replaced => Kernel.Replaced(reading.Value, Capacity);
 
-    internal double Rate => kernel.Rate(reading.Value, Capacity);
+    internal double Rate => Kernel.Rate(reading.Value, Capacity);
+
+    internal override double? RaisingPart => BuildUp;
+
+    internal override double? ReplacingPart => Replaced;
 
     internal DomainReading Reading => reading;
 
@@ -56,7 +54,11 @@ internal abstract class BuildUpGrounds(
 
     private protected SystemRequest Question => question;
 
-    private protected Replacement Replacement => replacement;
+    /// <summary>The sum the rate came from, made again for whoever asks for more than the rate.</summary>
+    private protected abstract IBuildUpKernel Kernel { get; }
+
+    private protected Replacement Replacement =>
+        PlotAgronomy.Nutrients.Replacement.For(system.Id, question.Crop, reading.Nutrient)!.Value;
 
     private protected string NutrientInWords => SoilWords.For(reading.Nutrient);
 
@@ -71,7 +73,7 @@ internal abstract class BuildUpGrounds(
 
     private bool IsCapped => Noticed(NeedRemarks.YearlyCap);
 
-    private protected bool Noticed(NeedRemarks remark) => kernel.Remarks(reading.Value, Capacity, Rate).HasFlag(remark);
+    private protected bool Noticed(NeedRemarks remark) => Kernel.Remarks(reading.Value, Capacity, Rate).HasFlag(remark);
 
     internal override ImmutableArray<WorkedLine> Lines() => [.. LinesOfParts(), Total()];
 
@@ -79,7 +81,7 @@ internal abstract class BuildUpGrounds(
 
     /// <summary>What goes back: the system's own sum, or that nothing left.</summary>
     private protected ImmutableArray<WorkedLine> ReplacementLines(Func<WorkedLine> sum) =>
-        replacement.IsCarriedOff ? [replacement.Line(NutrientInWords), sum()] : [replacement.Line(NutrientInWords)];
+        Replacement.IsCarriedOff ? [Replacement.Line(NutrientInWords), sum()] : [Replacement.Line(NutrientInWords)];
 
     private WorkedLine Total() =>
         NutrientFormulas
@@ -87,7 +89,7 @@ internal abstract class BuildUpGrounds(
             .Line(
                 NutrientFormulas.PerAcre(Rate),
                 ("nutrient", NutrientInWords),
-                ("yearly cap", NutrientFormulas.Number(double.IsFinite(kernel.Cap) ? kernel.Cap : Rate)),
+                ("yearly cap", NutrientFormulas.Number(double.IsFinite(Kernel.Cap) ? Kernel.Cap : Rate)),
                 ("build-up", Tenths(BuildUp)),
                 ("replacement", Tenths(Replaced))
             );

@@ -136,17 +136,9 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
     private NutrientNeed NeedFrom(SystemRequest question, DomainReading reading, RatingScale scale, ClassRate row)
     {
-        double yield = question.Crop.Yield?.PerAcre ?? 0;
-        var low = row.ToRate(row.Low, yield);
-        return new NutrientNeed(new Grounds(this, question, reading, scale, row))
-        {
-            Nutrient = reading.Nutrient,
-            Rate = low,
-            PublishedLow = low,
-            PublishedHigh = row.ToRate(row.High, yield),
-            IsLegalMaximum = row.IsLegalMaximum,
-            Status = Statuses.WeakestOf(scale.StatusOf(scale.ClassOf(reading.Value)!), row.Origin.Status),
-        };
+        double low = row.ToRate(row.Low, question.Crop.Yield?.PerAcre ?? 0).PoundsPerAcre;
+        var status = Statuses.WeakestOf(scale.StatusOf(scale.ClassOf(reading.Value)!), row.Origin.Status);
+        return new(new Grounds(this, question, reading, scale, row), reading.Nutrient, low, status);
     }
 
     private sealed class Grounds(
@@ -209,6 +201,10 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
                 return findings.ToImmutable();
             }
         }
+
+        internal override bool IsLegalMaximum => row.IsLegalMaximum;
+
+        internal override double High(double rate) => row.ToRate(row.High, Yield).PoundsPerAcre;
 
         private double Yield => question.Crop.Yield?.PerAcre ?? 0;
 

@@ -36,16 +36,21 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         }
 
         var kernel = Kernel(question.Crop, isPotash, levels, replacement);
-        var grounds = new Grounds(this, question, reading, replacement, kernel, levels, kernel.TimesRemoval);
-        var other = grounds.BuildUp > 0 ? levels.Factor : levels.Limit;
-        return Need(grounds, Statuses.WeakestOf(levels.Goal.Status, other.Status, replacement.Status));
+        var other = kernel.BuildUp(reading.Value, 0) > 0 ? levels.Factor : levels.Limit;
+        return new NutrientNeed(
+            new Grounds(this, question, reading, levels),
+            reading.Nutrient,
+            kernel.Rate(reading.Value, 0),
+            Statuses.WeakestOf(levels.Goal.Status, other.Status, replacement.Status)
+        );
     }
 
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         var levels = (isPotash ? Potash(question.Soil) : Phosphate(question.Soil))!;
-        return user.Use(Kernel(question.Crop, isPotash, levels, Replacement.For(Id, question.Crop, reading.Nutrient)!));
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!.Value;
+        return user.Use(Kernel(question.Crop, isPotash, levels, replacement));
     }
 
     private static IllinoisNeedKernel Kernel(CropUse crop, bool isPotash, Levels levels, Replacement replacement) =>
@@ -87,12 +92,13 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         RecommendationSystem system,
         SystemRequest question,
         DomainReading reading,
-        Replacement replacement,
-        IBuildUpKernel kernel,
-        Levels levels,
-        double times
-    ) : BuildUpGrounds(system, question, reading, replacement, kernel)
+        Levels levels
+    ) : BuildUpGrounds(system, question, reading)
     {
+        private protected override IBuildUpKernel Kernel => OfCrop;
+
+        private IllinoisNeedKernel OfCrop => IllinoisSystem.Kernel(Question.Crop, IsPotash, levels, Replacement);
+
         internal override string Why =>
             BuildUp > 0
                 ? $"{Reading.Subject} is below the goal of {Reading.Limit(levels.Goal)}, so a quarter of the build-up is due "
@@ -150,7 +156,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
                     ("test", NutrientFormulas.Number(Reading.Value)),
                     ("limit", NutrientFormulas.Number(levels.Limit)),
                     ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
-                    ("times removal", NutrientFormulas.Number(times))
+                    ("times removal", NutrientFormulas.Number(OfCrop.TimesRemoval))
                 );
     }
 }

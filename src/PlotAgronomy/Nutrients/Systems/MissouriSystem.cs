@@ -40,8 +40,10 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
         var factor = FactorOf(isPotash);
         var kernel = Kernel(question.Crop, isPotash, years, replacement);
         double cec = question.CecPer100Grams ?? 0;
-        return Need(
-            new Grounds(this, question, reading, replacement, kernel, targetBase, factor, kernel.Target(cec), years),
+        return new NutrientNeed(
+            new Grounds(this, question, reading),
+            reading.Nutrient,
+            kernel.Rate(reading.Value, cec),
             Statuses.WeakestOf(
                 targetBase.Status,
                 kernel.Builds(reading.Value, cec) ? factor.Status : DataStatus.Read,
@@ -53,7 +55,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
-        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!;
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!.Value;
         return user.Use(Kernel(question.Crop, isPotash, YearsOf(question.Crop, isPotash), replacement));
     }
 
@@ -86,24 +88,30 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
     private sealed class Grounds(
         RecommendationSystem system,
         SystemRequest question,
-        DomainReading reading,
-        Replacement replacement,
-        IBuildUpKernel kernel,
-        Constant targetBase,
-        Constant factor,
-        double target,
-        double years
-    ) : BuildUpGrounds(system, question, reading, replacement, kernel)
+        DomainReading reading
+    ) : BuildUpGrounds(system, question, reading)
     {
+        private protected override IBuildUpKernel Kernel => OfCrop;
+
+        private MissouriNeedKernel OfCrop => MissouriSystem.Kernel(Question.Crop, IsPotash, Years, Replacement);
+
+        private Constant TargetBase => TargetBaseOf(Question.Crop.Row, IsPotash);
+
+        private Constant Factor => FactorOf(IsPotash);
+
+        private double Target => OfCrop.Target(Capacity);
+
+        private double Years => YearsOf(Question.Crop, IsPotash);
+
         internal override string Why
         {
             get
             {
-                string part = years == LongYears ? "an eighth" : "a quarter";
+                string part = Years == LongYears ? "an eighth" : "a quarter";
                 return Builds
-                    ? $"{Reading.Subject} is below the target of {Reading.Limit(target)}, so {part} of the build-up is due this "
+                    ? $"{Reading.Subject} is below the target of {Reading.Limit(Target)}, so {part} of the build-up is due this "
                         + $"year; {Replacement.PutBack}."
-                    : $"{Reading.Subject} is at or above the target of {Reading.Limit(target)}, so no build-up is due; "
+                    : $"{Reading.Subject} is at or above the target of {Reading.Limit(Target)}, so no build-up is due; "
                         + $"{Replacement.PutBack}.";
             }
         }
@@ -115,22 +123,22 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                     $"{System.Id}-{Reading.Nutrient}",
                     Reading,
                     Question.Crop.Row,
-                    $"target {Amounts.Print(target, 4)} lb/ac",
-                    targetBase.Origin,
-                    [("below target", target, false)],
+                    $"target {Amounts.Print(Target, 4)} lb/ac",
+                    TargetBase.Origin,
+                    [("below target", Target, false)],
                     "at or above target"
                 )
             );
 
         private protected override ImmutableArray<Source> SourcesOfParts =>
-            [.. factor.Origin.Sources, .. targetBase.Origin.Sources, .. (Replacement.Origin ?? factor.Origin).Sources];
+            [.. Factor.Origin.Sources, .. TargetBase.Origin.Sources, .. (Replacement.Origin ?? Factor.Origin).Sources];
 
         private protected override ImmutableArray<Finding> FindingsOfParts =>
             Noticed(NeedRemarks.NoUpperLimit)
                 ? [FindingCatalog.Create(NutrientCodes.NoUpperLimit, ("system", System.Name), ("nutrient", NutrientInWords))]
                 : [];
 
-        private bool Builds => Reading.Value < target;
+        private bool Builds => OfCrop.Builds(Reading.Value, Capacity);
 
         private protected override IEnumerable<WorkedLine> LinesOfParts() =>
             IsPotash
@@ -141,11 +149,11 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             NutrientFormulas
                 .All["missouri-potash-target"]
                 .Line(
-                    SoilWords.Amount(target, Reading.Unit),
+                    SoilWords.Amount(Target, Reading.Unit),
                     ("nutrient", NutrientInWords),
-                    ("base", NutrientFormulas.Number(targetBase)),
+                    ("base", NutrientFormulas.Number(TargetBase)),
                     ("pounds a meq", NutrientFormulas.Number(TargetPerCec)),
-                    ("CEC", NutrientFormulas.Number(Question.CecPer100Grams ?? 0))
+                    ("CEC", NutrientFormulas.Number(Capacity))
                 );
 
         private ImmutableArray<WorkedLine> BuildUpLines() =>
@@ -155,10 +163,10 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                     .Line(
                         NutrientFormulas.PerAcre(BuildUp),
                         ("nutrient", NutrientInWords),
-                        ("factor", NutrientFormulas.Number(factor)),
-                        ("target", NutrientFormulas.Number(target)),
+                        ("factor", NutrientFormulas.Number(Factor)),
+                        ("target", NutrientFormulas.Number(Target)),
                         ("test", NutrientFormulas.Number(Reading.Value)),
-                        ("years", NutrientFormulas.Number(years))
+                        ("years", NutrientFormulas.Number(Years))
                     ),
             ];
     }

@@ -18,16 +18,8 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         var row = RowFor(question, reading);
-        var kernel = row.Kernel;
-        double rate = kernel.Rate(reading.Value, 0);
-        return new NutrientNeed(new Grounds(this, question, reading, row, rate))
-        {
-            Nutrient = reading.Nutrient,
-            Rate = ApplicationRate.FromPoundsPerAcre(rate),
-            PublishedLow = ApplicationRate.FromPoundsPerAcre(kernel.Low(reading.Value, rate)),
-            PublishedHigh = ApplicationRate.FromPoundsPerAcre(kernel.High(reading.Value, rate)),
-            Status = row.Origin.Status,
-        };
+        double rate = row.Kernel.Rate(reading.Value, 0);
+        return new NutrientNeed(new Grounds(this, question, reading, row, rate), reading.Nutrient, rate, row.Origin.Status);
     }
 
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user) =>
@@ -98,6 +90,10 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
                 return findings.ToImmutable();
             }
         }
+
+        internal override double Low(double pounds) => row.Kernel.Low(reading.Value, pounds);
+
+        internal override double High(double pounds) => row.Kernel.High(reading.Value, pounds);
 
         private string Number => Amounts.Print(row.Equation.Number, 0);
 

@@ -36,15 +36,8 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
 
         var cell = Grid.Value[question.Crop.Row][0];
         double cut = cell.Nitrogen > 0 && question.Soil.Region == SoilRegion.Piedmont ? NitrogenCut : 0;
-        var rate = ApplicationRate.FromPoundsPerAcre(SystemMath.Less(cell.Nitrogen, cut));
-        return new NutrientNeed(new NitrogenGrounds(question.Crop.Row, cell, cut))
-        {
-            Nutrient = PlantNutrient.Nitrogen,
-            Rate = rate,
-            PublishedLow = rate,
-            PublishedHigh = rate,
-            Status = DataStatus.Read,
-        };
+        var grounds = new NitrogenGrounds(question.Crop.Row, cell, cut);
+        return new(grounds, PlantNutrient.Nitrogen, SystemMath.Less(cell.Nitrogen, cut), DataStatus.Read);
     }
 
     private SystemAnswer PotashBy(SystemRequest question, DomainReading reading)
@@ -143,14 +136,12 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             ? AskFor(Nutrient, question, () =>
                 "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold"
             )
-            : new NutrientNeed(new PhosphateGrounds(this, question.Crop.Row, cell))
-            {
-                Nutrient = Nutrient,
-                Rate = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
-                PublishedLow = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
-                PublishedHigh = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
-                Status = DataStatus.Read,
-            };
+            : new NutrientNeed(
+                new PhosphateGrounds(this, question.Crop.Row, cell),
+                Nutrient,
+                cell.Phosphate,
+                DataStatus.Read
+            );
     }
 
     /// <summary>The first cell of a row and a column; null takes any.</summary>

@@ -25,31 +25,43 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        var scale = PrintedScale(
-            reading,
-            question.Crop.Row,
-            !isPotash ? ScaleCondition.None
-                : question.CecPer100Grams <= CecLimit ? ScaleCondition.CecUpToLimit
-                : ScaleCondition.CecAboveLimit
-        );
-        IBuildUpKernel kernel = isPotash
-            ? PotashKernel(question, reading, replacement)
-            : PhosphateKernel(question, reading, replacement);
-        var grounds = new Grounds(this, question, reading, replacement, kernel, scale, ExtraWith(reading, replacement));
-        return Need(
-            grounds,
-            Statuses.WeakestOf(
-                scale.StatusOf(scale.ClassOf(reading.Value)!),
-                grounds.BuildUp > 0 && !isPotash ? PhosphateFactor.Status : DataStatus.Read,
-                grounds.Replaces ? replacement.Status : DataStatus.Read,
-                grounds.Replaces && IsTapered(question, reading) ? AlfalfaTaper.Origin!.Status : DataStatus.Read
-            )
+        double rate = isPotash
+            ? PotashKernel(question, reading, replacement).Rate(reading.Value, question.CecPer100Grams!.Value)
+            : PhosphateKernel(question, reading, replacement).Rate(reading.Value, 0);
+        return new NutrientNeed(
+            new Grounds(this, question, reading),
+            reading.Nutrient,
+            rate,
+            StatusOf(question, reading, replacement)
         );
     }
 
+    private DataStatus StatusOf(SystemRequest question, DomainReading reading, Replacement replacement)
+    {
+        var scale = ScaleFor(question, reading);
+        var (critical, limit) = LevelsOf(scale);
+        bool builds = reading.Value < critical;
+        bool replaces = replacement.IsCarriedOff && reading.Value < limit;
+        return Statuses.WeakestOf(
+            scale.StatusOf(scale.ClassOf(reading.Value)!),
+            builds && reading.Nutrient != PlantNutrient.Potash ? PhosphateFactor.Status : DataStatus.Read,
+            replaces ? replacement.Status : DataStatus.Read,
+            replaces && IsTapered(question, reading) ? AlfalfaTaper.Origin!.Status : DataStatus.Read
+        );
+    }
+
+    private RatingScale ScaleFor(SystemRequest question, DomainReading reading) =>
+        PrintedScale(
+            reading,
+            question.Crop.Row,
+            reading.Nutrient != PlantNutrient.Potash ? ScaleCondition.None
+                : question.CecPer100Grams <= CecLimit ? ScaleCondition.CecUpToLimit
+                : ScaleCondition.CecAboveLimit
+        );
+
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
     {
-        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!;
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!.Value;
         return reading.Nutrient == PlantNutrient.Potash
             ? user.Use(PotashKernel(question, reading, replacement))
             : user.Use(PhosphateKernel(question, reading, replacement));
@@ -97,17 +109,19 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
 
     private static Formula AlfalfaTaper => NutrientFormulas.All["tri-state-2020-alfalfa-replacement"];
 
-    private sealed class Grounds(
-        RecommendationSystem system,
-        SystemRequest question,
-        DomainReading reading,
-        Replacement replacement,
-        IBuildUpKernel kernel,
-        RatingScale scale,
-        double extra
-    ) : BuildUpGrounds(system, question, reading, replacement, kernel)
+    private sealed class Grounds(TriState2020System system, SystemRequest question, DomainReading reading)
+        : BuildUpGrounds(system, question, reading)
     {
-        internal bool Replaces => Replacement.IsCarriedOff && Reading.Value < Limit;
+        private protected override IBuildUpKernel Kernel =>
+            IsPotash
+                ? system.PotashKernel(Question, Reading, Replacement)
+                : system.PhosphateKernel(Question, Reading, Replacement);
+
+        private RatingScale Scale => system.ScaleFor(Question, Reading);
+
+        private double Extra => ExtraWith(Reading, Replacement);
+
+        private bool Replaces => Replacement.IsCarriedOff && Reading.Value < Limit;
 
         internal override string Why =>
             Reading.Value < CriticalLevel
@@ -118,11 +132,11 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                     + $"{Reading.Limit(Limit)}; {Replacement.PutBack}{Tapered}."
             : $"{Reading.Subject} is at or above the limit of {Reading.Limit(Limit)}, so none is needed.";
 
-        internal override NutrientRating? Rating => System.RatingOn(Reading, scale);
+        internal override NutrientRating? Rating => System.RatingOn(Reading, Scale);
 
         private protected override ImmutableArray<Source> SourcesOfParts =>
             [
-                .. scale.Sources,
+                .. Scale.Sources,
                 .. (IsPotash ? FactorPerCec : PhosphateFactor).Origin.Sources,
                 .. Replaces ? Replacement.Origin!.Sources : [],
             ];
@@ -132,9 +146,9 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                 ? ", but less of it the nearer the limit, for alfalfa takes up more than it needs"
                 : "";
 
-        private double CriticalLevel => LevelsOf(scale).Critical;
+        private double CriticalLevel => LevelsOf(Scale).Critical;
 
-        private double Limit => LevelsOf(scale).Limit;
+        private double Limit => LevelsOf(Scale).Limit;
 
         private protected override IEnumerable<WorkedLine> LinesOfParts() => [BuildUpLine(), .. ReplacementLines(Sum)];
 
@@ -162,7 +176,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                 ("limit", NutrientFormulas.Number(Limit)),
                 ("critical level", NutrientFormulas.Number(CriticalLevel)),
                 ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
-                ("extra", NutrientFormulas.Number(extra))
+                ("extra", NutrientFormulas.Number(Extra))
             );
 
         private WorkedLine ReplacementLine() =>
@@ -174,7 +188,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                     ("test", NutrientFormulas.Number(Reading.Value)),
                     ("limit", NutrientFormulas.Number(Limit)),
                     ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
-                    ("extra", NutrientFormulas.Number(extra))
+                    ("extra", NutrientFormulas.Number(Extra))
                 );
     }
 }
