@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 
