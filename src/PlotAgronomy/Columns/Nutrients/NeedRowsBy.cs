@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Columns;
@@ -8,7 +7,7 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
     : NeedRows(flags)
     where TKernel : struct, INeedKernel
 {
-    /// <summary>Rows whose flags are found while their rates are still near at hand.</summary>
+    /// <summary>Rows that are gone through several times while they are still near at hand.</summary>
     private const int RowsAtOnce = 512;
 
     internal override bool ReadsCapacity { get; } = kernel.ReadsCapacity && double.IsNaN(capacityOfAll);
@@ -21,14 +20,18 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
         Span<ulong> found
     )
     {
+        Span<double> converted = stackalloc double[RowsAtOnce];
         for (int start = 0; start < reading.Length; start += RowsAtOnce)
         {
             var rows = start..Math.Min(start + RowsAtOnce, reading.Length);
+            var tests = steps.IsAsPrinted ? reading[rows] : Converted(reading[rows], converted);
             var capacities = ReadsCapacity ? capacity[rows] : capacity;
-            Rates(reading[rows], capacities, rates[rows], status[rows]);
+            Rates(tests, capacities, rates[rows]);
+            RowStatuses.OfRates(rates[rows], status[rows]);
+            Refuse(tests, capacities, status[rows]);
             if (!found.IsEmpty)
             {
-                Remarks(reading[rows], capacities, rates[rows], status[rows], found[rows]);
+                Remarks(tests, capacities, rates[rows], status[rows], found[rows]);
             }
         }
     }
@@ -57,33 +60,32 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
         }
     }
 
-    private void Rates(
-        ReadOnlySpan<double> reading,
-        ReadOnlySpan<double> capacity,
-        Span<double> rates,
-        Span<RowStatus> status
-    )
+    /// <summary>Calls nothing that is not inlined, so that what the kernel holds stays at hand.</summary>
+    private void Rates(ReadOnlySpan<double> tests, ReadOnlySpan<double> capacity, Span<double> rates)
     {
         var sum = kernel;
-        for (int i = 0; i < reading.Length; i++)
+        for (int i = 0; i < tests.Length; i++)
         {
             double ofRow = CapacityOf(capacity, i);
-            if (IsUsable(reading[i], ofRow))
+            rates[i] = IsUsable(tests[i], ofRow) ? sum.Rate(tests[i], ofRow) : double.NaN;
+        }
+    }
+
+    /// <summary>Says of rows without a rate what is wrong with their values.</summary>
+    private void Refuse(ReadOnlySpan<double> tests, ReadOnlySpan<double> capacity, Span<RowStatus> status)
+    {
+        for (int i = 0, step; (step = status[i..].IndexOf(RowStatus.OutsideDomain)) >= 0; i++)
+        {
+            i += step;
+            if (!IsUsable(tests[i], CapacityOf(capacity, i)))
             {
-                double rate = sum.Rate(TestOf(reading[i]), ofRow);
-                rates[i] = rate;
-                status[i] = StatusOf(rate);
-            }
-            else
-            {
-                rates[i] = double.NaN;
-                status[i] = NeedRowLimits.StatusOfUnusable(reading[i], ofRow);
+                status[i] = NeedRowLimits.StatusOfUnusable(tests[i], CapacityOf(capacity, i));
             }
         }
     }
 
     private void Remarks(
-        ReadOnlySpan<double> reading,
+        ReadOnlySpan<double> tests,
         ReadOnlySpan<double> capacity,
         ReadOnlySpan<double> rates,
         ReadOnlySpan<RowStatus> status,
@@ -91,21 +93,25 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
     )
     {
         var sum = kernel;
-        for (int i = 0; i < reading.Length; i++)
+        for (int i = 0; i < tests.Length; i++)
         {
             found[i] =
                 status[i] <= RowStatus.OutsideDomain
-                    ? Flags.Of(sum.Remarks(TestOf(reading[i]), CapacityOf(capacity, i), rates[i]))
+                    ? Flags.Of(sum.Remarks(tests[i], CapacityOf(capacity, i), rates[i]))
                     : Flags.OfUnusable(status[i]);
         }
     }
 
-    /// <summary>Answered is 0, none needed 1, outside the domain 2: added up without a jump.</summary>
-    private static RowStatus StatusOf(double rate) =>
-        (RowStatus)(
-            (Unsafe.BitCast<bool, byte>(rate == 0) * (byte)RowStatus.NoneNeeded)
-            + (Unsafe.BitCast<bool, byte>(double.IsNaN(rate)) * (byte)RowStatus.OutsideDomain)
-        );
+    /// <summary>Readings in the system's unit; what cannot be read stays as it is.</summary>
+    private ReadOnlySpan<double> Converted(ReadOnlySpan<double> reading, Span<double> into)
+    {
+        for (int i = 0; i < reading.Length; i++)
+        {
+            into[i] = NeedRowLimits.CanBeRead(reading[i]) ? steps.From(reading[i]) : reading[i];
+        }
+
+        return into[..reading.Length];
+    }
 
     private double CapacityOf(ReadOnlySpan<double> capacity, int row) =>
         !kernel.ReadsCapacity ? 0
