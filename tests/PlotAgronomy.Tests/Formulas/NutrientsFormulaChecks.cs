@@ -9,7 +9,7 @@ internal static class NutrientsFormulaChecks
         [
             new(
                 "nc-index-curve",
-                d => SystemMath.FallingParabola(d["index"], d["a"], d["b"], d["c"], double.PositiveInfinity),
+                d => SystemMath.FallingParabola(d["index"], d["a"], d["b"], d["c"], SystemMath.FirstZero(d["a"], d["b"], d["c"]), double.PositiveInfinity),
                 ("a", 0.001, 0.05),
                 ("b", 1, 13),
                 ("c", 80, 900),
@@ -137,9 +137,9 @@ internal static class NutrientsFormulaChecks
             new(
                 "oklahoma-between-points",
                 d =>
-                    SystemMath.BetweenPoints(
+                    new PointNeedKernel([(d["index below"], d["rate below"]), (d["index above"], d["rate above"])]).Rate(
                         d["index"],
-                        [(d["index below"], d["rate below"]), (d["index above"], d["rate above"])]
+                        0
                     ),
                 ("index", 0, 40),
                 ("index below", 0, 15),

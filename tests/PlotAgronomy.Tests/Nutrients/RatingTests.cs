@@ -20,13 +20,18 @@ public class RatingTests
             Assert.True(above.PrintedLow >= limit && above.PrintedLow - limit <= 1, "the printed limits follow each other");
             foreach (double value in new[] { Math.BitDecrement(limit), limit, Math.BitIncrement(limit) })
             {
-                Assert.Single(scale.Classes, c => c.Holds(value));
+                Assert.Same(Assert.Single(scale.Classes, c => IsBetweenItsLimits(c, value)), scale.ClassOf(value));
             }
 
-            Assert.Equal(below.HighIncluded, below.Holds(limit));
-            Assert.Equal(!below.HighIncluded, above.Holds(limit));
+            Assert.Equal(below.HighIncluded, scale.ClassOf(limit) == below);
+            Assert.Equal(!below.HighIncluded, scale.ClassOf(limit) == above);
         }
     }
+
+    /// <summary>A second way to the class: limit by limit, as it is printed.</summary>
+    private static bool IsBetweenItsLimits(RatingClass of, double value) =>
+        (value > of.StartsAt || (of.StartIncluded && value == of.StartsAt))
+        && (of.PrintedHigh is not { } high || value < high || (of.HighIncluded && value == high));
 
     [Fact]
     public void The_limits_say_in_words_which_side_is_closed()

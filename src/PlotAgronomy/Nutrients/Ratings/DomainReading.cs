@@ -3,7 +3,7 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The reading a system was made for, in the system's unit.</summary>
-internal sealed record DomainReading(PlantNutrient Nutrient, SoilReading Reading, double Value, SoilTestUnit Unit)
+internal readonly record struct DomainReading(PlantNutrient Nutrient, SoilReading Reading, double Value, SoilTestUnit Unit)
 {
     /// <summary>Start of a sentence, such as <c>Phosphorus at 12 ppm</c>.</summary>
     internal string Subject => $"{SoilWords.Opening(Reading.Analyte)} at {SoilWords.Amount(Value, Unit)}";

@@ -56,8 +56,4 @@ public sealed class RatingClass
     /// <summary>Name and limits.</summary>
     /// <returns>Text such as <c>medium (above 25, up to 50)</c>.</returns>
     public override string ToString() => $"{Name} ({LimitsInWords()})";
-
-    internal bool Holds(double value) =>
-        (StartIncluded ? value >= StartsAt : value > StartsAt)
-        && (PrintedHigh is not { } high || (HighIncluded ? value <= high : value < high));
 }

@@ -31,7 +31,15 @@ public sealed class RatingScale
     public required string Scope { get; init; }
 
     /// <summary>Gets the classes, poorest first.</summary>
-    public required ImmutableArray<RatingClass> Classes { get; init; }
+    public required ImmutableArray<RatingClass> Classes
+    {
+        get;
+        init
+        {
+            field = value;
+            Limits = new(value);
+        }
+    }
 
     /// <summary>Gets the sources of the scale.</summary>
     public required ImmutableArray<Source> Sources { get; init; }
@@ -39,18 +47,12 @@ public sealed class RatingScale
     /// <summary>Gets the unit in words, such as <c>ppm</c>.</summary>
     public string UnitInWords => Unit is { } unit ? SoilWords.For(unit) : "index";
 
-    internal RatingClass? ClassOf(double value)
-    {
-        foreach (var candidate in Classes)
-        {
-            if (candidate.Holds(value))
-            {
-                return candidate;
-            }
-        }
+    /// <summary>The limits of the classes, to be compared.</summary>
+    internal ClassLimits Limits { get; private init; }
 
-        return null;
-    }
+    /// <summary>The class of a value; null below zero and above the last class.</summary>
+    internal RatingClass? ClassOf(double value) =>
+        value >= 0 && Limits.IndexOf(value) is var index && index < Classes.Length ? Classes[index] : null;
 
     /// <summary>How well the limits on either side of a class are known.</summary>
     internal DataStatus StatusOf(RatingClass of) =>

@@ -90,6 +90,22 @@ public sealed partial class RatingSystem
         };
     }
 
+    /// <summary>The scale that a report is rated by for one nutrient, whatever the value of its reading, or why there is none;
+    /// neither where the system has no limits for it.</summary>
+    internal (RatingScale? Scale, UnratedNutrient? Unrated) ScaleFor(SoilAnalyte analyte, PlotSoil soil, CropRow? crop)
+    {
+        foreach (var scales in byAnalyte)
+        {
+            if (scales[0].Analyte == analyte)
+            {
+                var facts = new ScaleFacts(soil, crop);
+                return facts.Fitting(scales) is { } scale ? (scale, null) : (null, new UnratedNutrient(facts, scales));
+            }
+        }
+
+        return default;
+    }
+
     /// <summary>The name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;

@@ -19,20 +19,31 @@ internal sealed record ScaleFacts(PlotSoil Soil, CropRow? Crop)
         Fits,
     }
 
-    /// <summary>The first scale that fits, with the reading and its class; null when none does, or above the last
-    /// class.</summary>
-    internal (RatingScale Scale, RatingClass Class, SoilReading Reading, double Value)? Rate(ImmutableArray<RatingScale> scales)
+    /// <summary>The first scale that fits; null when none does.</summary>
+    internal RatingScale? Fitting(ImmutableArray<RatingScale> scales)
     {
         foreach (var scale in scales)
         {
             if (FitOf(scale) == Fit.Fits)
             {
-                var (reading, value) = Value(scale)!.Value;
-                return scale.ClassOf(value) is { } rated ? (scale, rated, reading, value) : null;
+                return scale;
             }
         }
 
         return null;
+    }
+
+    /// <summary>The first scale that fits, with the reading and its class; null when none does, or above the last
+    /// class.</summary>
+    internal (RatingScale Scale, RatingClass Class, SoilReading Reading, double Value)? Rate(ImmutableArray<RatingScale> scales)
+    {
+        if (Fitting(scales) is not { } scale)
+        {
+            return null;
+        }
+
+        var (reading, value) = Value(scale)!.Value;
+        return scale.ClassOf(value) is { } rated ? (scale, rated, reading, value) : null;
     }
 
     /// <summary>Why there is no rating: the last thing that stood in the way.</summary>

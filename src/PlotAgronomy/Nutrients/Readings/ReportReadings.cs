@@ -7,9 +7,6 @@ namespace PlotAgronomy.Nutrients;
 /// extractants.</summary>
 internal static class ReportReadings
 {
-    /// <summary>Limits in lb/ac stand for the furrow slice.</summary>
-    private static readonly double PoundsPerAcrePerPpm = NutrientConstants.All["lb-per-ac-per-ppm"];
-
     /// <summary>The reading to use. Of several, the extractant the system names first, then its own unit: never the order of the
     /// report; none where two of that kind differ.</summary>
     internal static (SoilReading Reading, double Value)? Find(
@@ -56,45 +53,6 @@ internal static class ReportReadings
         accepted.Contains(given)
         || (given is Extractant.Mehlich3Colorimetric or Extractant.Mehlich3Icp && accepted.Contains(Extractant.Mehlich3));
 
-    internal static double? In(SoilTestUnit unit, SoilReading reading, SoilReport report)
-    {
-        double element = reading.PrintedValue / (reading.Form == PrintedForm.Oxide ? Cations.OxideFactorOf(reading.Analyte) : 1);
-        if (reading.Unit == unit)
-        {
-            return element;
-        }
-
-        return PartsPerMillion(element, reading, report) is not { } ppm
-            ? null
-            : unit switch
-            {
-                SoilTestUnit.PartsPerMillion => ppm,
-                SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex => ppm * PoundsPerAcrePerPpm,
-                SoilTestUnit.MilligramsPerCubicDecimeter => WeightPerVolume(report) is { } density ? ppm * density : null,
-                _ => null,
-            };
-    }
-
-    private static double? PartsPerMillion(double element, SoilReading reading, SoilReport report) =>
-        reading.Unit switch
-        {
-            SoilTestUnit.PartsPerMillion => element,
-            SoilTestUnit.PoundsPerAcre or SoilTestUnit.OklahomaIndex => element / PoundsPerAcrePerPpm,
-            SoilTestUnit.KilogramsPerHectare => ApplicationRate.FromKilogramsPerHectare(element).PoundsPerAcre
-                / PoundsPerAcrePerPpm,
-            SoilTestUnit.MilligramsPerCubicDecimeter => WeightPerVolume(report) is { } density ? element / density : null,
-            SoilTestUnit.DelawareIndex => element * IndexScale.Find(SoilTestUnit.DelawareIndex, reading.Analyte)?.PerIndexUnit,
-            _ => null,
-        };
-
-    private static double? WeightPerVolume(SoilReport report)
-    {
-        if (report.WeightPerVolume is not { } density)
-        {
-            return null;
-        }
-
-        double gramsPerCubicCentimeter = density.GramsPerCubicCentimeter;
-        return Guard.Above(gramsPerCubicCentimeter, 0, "g/cm3", "report.WeightPerVolume");
-    }
+    internal static double? In(SoilTestUnit unit, SoilReading reading, SoilReport report) =>
+        ReadingSteps.Between(reading, unit, report)?.From(reading.PrintedValue);
 }

@@ -17,8 +17,14 @@ internal static class SystemMath
 
     /// <summary>The parabola as advice: zero at and beyond its first zero, where the printed equation turns up again,
     /// and above the limit of an equation that never reaches zero.</summary>
-    internal static double FallingParabola(double index, double a, double b, double c, double zeroAboveIndex) =>
-        index >= FirstZero(a, b, c) || index > zeroAboveIndex ? 0 : Math.Max(0, Parabola(index, a, b, c));
+    internal static double FallingParabola(
+        double index,
+        double a,
+        double b,
+        double c,
+        double firstZero,
+        double zeroAboveIndex
+    ) => Step.Below(index, firstZero, Step.UpTo(index, zeroAboveIndex, Math.Max(0, Parabola(index, a, b, c))));
 
     /// <summary>(critical - test) x factor below the critical level, else 0.</summary>
     internal static double LinearBuildUp(double test, double criticalLevel, double poundsPerUnit) =>
@@ -26,21 +32,15 @@ internal static class SystemMath
 
     /// <summary>factor x (sqrt(target) - sqrt(test)) / years below the target, else 0.</summary>
     internal static double SquareRootBuildUp(double test, double target, double factor, double years) =>
-        test >= target ? 0 : factor * (Math.Sqrt(target) - Math.Sqrt(test)) / years;
+        Math.Max(0, factor * (Math.Sqrt(target) - Math.Sqrt(test)) / years);
 
     /// <summary>Share of the replacement still advised between the end of maintenance and the end of the taper: 1 to 0.</summary>
     internal static double TaperShare(double test, double taperStart, double taperEnd) =>
-        test <= taperStart ? 1
-        : test >= taperEnd ? 0
-        : Interpolation.Line(taperStart, 1, taperEnd, 0, test);
+        Math.Clamp(Interpolation.Line(taperStart, 1, taperEnd, 0, test), 0, 1);
 
     /// <summary>constant + perYield x yield + perTest x test + perBoth x yield x test, unclamped.</summary>
     internal static double Linear(double constant, double perYield, double perTest, double perBoth, double yield, double test) =>
         constant + (perYield * yield) + (perTest * test) + (perBoth * yield * test);
-
-    /// <summary>Straight lines between printed points; the last point's rate above it.</summary>
-    internal static double BetweenPoints(double test, ReadOnlySpan<(double Test, double Rate)> points) =>
-        test >= points[^1].Test ? points[^1].Rate : Interpolation.Between(points, test);
 
     /// <summary>Nearest multiple of a step, a half away from zero: the rounding of printed tables.</summary>
     internal static double ToNearest(double value, double step) => Math.Round(value / step, MidpointRounding.AwayFromZero) * step;
@@ -61,11 +61,11 @@ internal static class SystemMath
 
     /// <summary>Tri-State 2020: removal, for potash with an extra, below the limit.</summary>
     internal static double TriState2020Replacement(double test, double limit, double removed, double extra) =>
-        test >= limit ? 0 : removed + extra;
+        Step.Below(test, limit, removed + extra);
 
     /// <summary>Tri-State 2020, potash of alfalfa: from the critical level on less than removal, none at the limit.</summary>
     internal static double TriState2020Taper(double test, double critical, double limit, double removed, double extra) =>
-        test >= limit ? 0 : (removed + extra) * Math.Min(1, (limit - test) / (limit - critical));
+        Step.Below(test, limit, (removed + extra) * Math.Min(1, (limit - test) / (limit - critical)));
 
     /// <summary>Illinois: fixed pounds for each pound of test below the goal, spread over years.</summary>
     internal static double IllinoisBuildUp(double test, double goal, double perPoundOfTest, double years) =>
@@ -73,7 +73,7 @@ internal static class SystemMath
 
     /// <summary>Illinois: removal times a factor as far as the limit.</summary>
     internal static double IllinoisReplacement(double test, double limit, double removed, double times) =>
-        test > limit ? 0 : removed * times;
+        Step.UpTo(test, limit, removed * times);
 
     /// <summary>South Carolina: the printed potash less the share that the subsoil holds.</summary>
     internal static double SouthCarolinaPotash(double printed, double shareOfSubsoil) => printed * (1 - shareOfSubsoil);

@@ -104,22 +104,38 @@ public abstract partial class RecommendationSystem
         ArgumentNullException.ThrowIfNull(soil);
         ArgumentNullException.ThrowIfNull(crop);
         var question = new SystemRequest(soil, crop);
-        ImmutableArray<NutrientNeed> needs = NeedOfCrop(question) is { } ofCrop ? [ofCrop] : [];
-        ImmutableArray<UnansweredNutrient> unanswered = [];
-        foreach (var test in answered)
+        var ofCrop = NeedOfCrop(question);
+        var first = AnswerFor(answered[0].Nutrient, question, isAskedByName);
+        var second = answered.Length > 1 ? AnswerFor(answered[1].Nutrient, question, isAskedByName) : default;
+        return new NutrientRecommendation(
+            this,
+            question,
+            Given(ofCrop, first.Need, second.Need),
+            Given(null, first.Unanswered, second.Unanswered)
+        );
+    }
+
+    /// <summary>Those that there are, in one step: most calls are asked for nothing but two needs.</summary>
+    private static ImmutableArray<T> Given<T>(T? first, T? second, T? third)
+        where T : class =>
+        (first, second, third) switch
         {
-            var nutrient = test.Nutrient;
-            var answer = AnswerFor(nutrient, question);
-            if (!isAskedByName && answer.Need is { Status: DataStatus.Memory })
-            {
-                answer = Refuse(nutrient, question, NutrientCodes.MemoryByName, FromMemory);
-            }
+            (null, null, null) => [],
+            (null, { } only, null) => [only],
+            (null, null, { } only) => [only],
+            (null, { } one, { } other) => [one, other],
+            ({ } one, { } other, null) => [one, other],
+            ({ } one, null, { } other) => [one, other],
+            ({ } only, null, null) => [only],
+            ({ } one, { } other, { } last) => [one, other, last],
+        };
 
-            needs = answer.Need is { } need ? needs.Add(need) : needs;
-            unanswered = answer.Unanswered is { } silence ? unanswered.Add(silence) : unanswered;
-        }
-
-        return new NutrientRecommendation(this, question, needs, unanswered);
+    private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemRequest question, bool isAskedByName)
+    {
+        var answer = AnswerFor(nutrient, question);
+        return !isAskedByName && answer.Need is { Status: DataStatus.Memory }
+            ? Refuse(nutrient, question, NutrientCodes.MemoryByName, FromMemory)
+            : answer;
     }
 
     /// <summary>Whether the report holds a test of this nutrient that the system takes, for this crop row.</summary>
@@ -146,6 +162,10 @@ public abstract partial class RecommendationSystem
 
     /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
     private protected abstract SystemAnswer Answer(SystemRequest question, DomainReading reading);
+
+    /// <summary>Hands out the sum for a nutrient it answers for, made ready for this crop, soil and test; the value of the reading
+    /// is not looked at.</summary>
+    internal abstract T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user);
 
     /// <summary>The nitrogen the system prints for the crop whatever the test; null for none.</summary>
     private protected virtual NutrientNeed? NeedOfCrop(SystemRequest question) => null;
@@ -199,6 +219,14 @@ public abstract partial class RecommendationSystem
             );
         }
 
+        return ReadingFor(nutrient, question) is { } reading
+            ? Answer(question, reading)
+            : AnswerWithoutReading(nutrient, question) ?? OutsideDomain(nutrient, question);
+    }
+
+    /// <summary>The reading of the report that the system takes for this nutrient and crop row; null for none.</summary>
+    internal DomainReading? ReadingFor(PlantNutrient nutrient, SystemRequest question)
+    {
         foreach (var test in Accepts)
         {
             if (
@@ -207,11 +235,11 @@ public abstract partial class RecommendationSystem
                 && ReportReadings.Find(question.Report, test.Analyte, test.Extractants, test.Unit) is { } found
             )
             {
-                return Answer(question, new DomainReading(nutrient, found.Reading, found.Value, test.Unit));
+                return new(nutrient, found.Reading, found.Value, test.Unit);
             }
         }
 
-        return AnswerWithoutReading(nutrient, question) ?? OutsideDomain(nutrient, question);
+        return null;
     }
 
     private UnansweredNutrient OutsideDomain(PlantNutrient nutrient, SystemRequest question)

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a build-up system puts back for what leaves the plot: nothing for a browsed plot.</summary>
-internal sealed record Replacement(double Pounds, DataStatus Status, Origin? Origin)
+internal readonly record struct Replacement(double Pounds, DataStatus Status, Origin? Origin)
 {
     private static readonly Replacement Nothing = new(0, DataStatus.Read, null);
 

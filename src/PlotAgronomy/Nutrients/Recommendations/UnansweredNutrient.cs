@@ -41,6 +41,11 @@ public sealed class UnansweredNutrient
     /// <summary>Whether the soil itself lies outside the system.</summary>
     internal bool IsForSoil => code == NutrientCodes.OrganicSoil;
 
+    /// <summary>Whether it is left unanswered for the value of its reading alone: another value of the same test may be
+    /// answered.</summary>
+    internal bool IsForValue =>
+        code is NutrientCodes.BeyondPrintedTable or NutrientCodes.RatesNotHeld or NutrientCodes.YesWithoutRate;
+
     /// <summary>Whether only a fact is missing that the user can tell, such as a yield.</summary>
     internal bool LacksFact => code == NutrientCodes.FactMissing;
 

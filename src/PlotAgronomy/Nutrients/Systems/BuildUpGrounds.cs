@@ -6,21 +6,17 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The two parts of a build-up answer and how each came about.</summary>
-internal abstract class BuildUpGrounds(
-    RecommendationSystem system,
-    SystemRequest question,
-    DomainReading reading,
-    Replacement replacement
-) : NeedGrounds
+internal abstract class BuildUpGrounds(RecommendationSystem system, SystemRequest question, DomainReading reading) : NeedGrounds
 {
-    internal required double BuildUp { get; init; }
+    internal double BuildUp => Kernel.BuildUp(reading.Value, Capacity);
 
-    internal required double Replaced { get; init; }
+    internal double Replaced => Kernel.Replaced(reading.Value, Capacity);
 
-    /// <summary>Most of a year; infinity where there is no such limit.</summary>
-    internal double Cap { get; init; } = double.PositiveInfinity;
+    internal double Rate => Kernel.Rate(reading.Value, Capacity);
 
-    internal double Rate => SystemMath.YearlyRate(BuildUp, Replaced, Cap);
+    internal override double? RaisingPart => BuildUp;
+
+    internal override double? ReplacingPart => Replaced;
 
     internal DomainReading Reading => reading;
 
@@ -58,7 +54,11 @@ internal abstract class BuildUpGrounds(
 
     private protected SystemRequest Question => question;
 
-    private protected Replacement Replacement => replacement;
+    /// <summary>The sum the rate came from, made again for whoever asks for more than the rate.</summary>
+    private protected abstract IBuildUpKernel Kernel { get; }
+
+    private protected Replacement Replacement =>
+        PlotAgronomy.Nutrients.Replacement.For(system.Id, question.Crop, reading.Nutrient)!.Value;
 
     private protected string NutrientInWords => SoilWords.For(reading.Nutrient);
 
@@ -68,7 +68,12 @@ internal abstract class BuildUpGrounds(
 
     private protected virtual ImmutableArray<Finding> FindingsOfParts => [];
 
-    private bool IsCapped => Rate < BuildUp + Replaced;
+    /// <summary>Exchange capacity in meq/100 g; 0 where it is not known and not asked for.</summary>
+    private protected double Capacity => question.CecPer100Grams ?? 0;
+
+    private bool IsCapped => Noticed(NeedRemarks.YearlyCap);
+
+    private protected bool Noticed(NeedRemarks remark) => Kernel.Remarks(reading.Value, Capacity, Rate).HasFlag(remark);
 
     internal override ImmutableArray<WorkedLine> Lines() => [.. LinesOfParts(), Total()];
 
@@ -76,7 +81,7 @@ internal abstract class BuildUpGrounds(
 
     /// <summary>What goes back: the system's own sum, or that nothing left.</summary>
     private protected ImmutableArray<WorkedLine> ReplacementLines(Func<WorkedLine> sum) =>
-        replacement.IsCarriedOff ? [replacement.Line(NutrientInWords), sum()] : [replacement.Line(NutrientInWords)];
+        Replacement.IsCarriedOff ? [Replacement.Line(NutrientInWords), sum()] : [Replacement.Line(NutrientInWords)];
 
     private WorkedLine Total() =>
         NutrientFormulas
@@ -84,7 +89,7 @@ internal abstract class BuildUpGrounds(
             .Line(
                 NutrientFormulas.PerAcre(Rate),
                 ("nutrient", NutrientInWords),
-                ("yearly cap", NutrientFormulas.Number(double.IsFinite(Cap) ? Cap : Rate)),
+                ("yearly cap", NutrientFormulas.Number(double.IsFinite(Kernel.Cap) ? Kernel.Cap : Rate)),
                 ("build-up", Tenths(BuildUp)),
                 ("replacement", Tenths(Replaced))
             );

@@ -28,6 +28,8 @@ internal sealed record ClassRate(
 
     internal bool IsLegalMaximum => Unit == PrintedUnit.KilogramsPerHectare;
 
+    internal bool IsRange => High > Low;
+
     internal bool AsksForYield => Unit == PrintedUnit.PoundsPerTonOfYield;
 
     internal string Words

@@ -14,20 +14,14 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
-        var condition = ScaleCondition.None;
-        if (AsksForMoisture(reading))
+        if (AsksForMoisture(reading) && question.Report.SampleMoisture is null)
         {
-            if (question.Report.SampleMoisture is not { } state)
-            {
-                return AskFor(reading.Nutrient, question, () =>
-                    "its potassium classes differ for field-moist and for dried samples"
-                );
-            }
-
-            condition = state == SampleMoisture.Dried ? ScaleCondition.Dried : ScaleCondition.FieldMoist;
+            return AskFor(reading.Nutrient, question, () =>
+                "its potassium classes differ for field-moist and for dried samples"
+            );
         }
 
-        var scale = PrintedScale(reading, question.Crop.Row, condition);
+        var scale = ScaleFor(question, reading);
         if (scale.ClassOf(reading.Value) is not { } found)
         {
             return BeyondTheTable(question, reading);
@@ -42,6 +36,54 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             ? NoYield(question, reading, RatingOn(reading, scale)!)
             : NeedFrom(question, reading, scale, row);
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        var scale = ScaleFor(question, reading);
+        return user.Use(
+            new ClassNeedKernel
+            {
+                Limits = scale.Limits,
+                Needs =
+                [
+                    .. scale.Classes.Select(c => NeedOf(question, reading, scale, c)),
+                    ClassNeed.None(NeedRemarks.BeyondPrintedTable),
+                ],
+            }
+        );
+    }
+
+    private ClassNeed NeedOf(SystemRequest question, DomainReading reading, RatingScale scale, RatingClass of)
+    {
+        if (RateFor(scale, of, question.Crop.Row, reading.Nutrient) is not { } row)
+        {
+            return ClassNeed.None(NeedRemarks.RatesNotHeld);
+        }
+
+        double yield = question.Crop.Yield?.PerAcre ?? 0;
+        return new(
+            row.ToRate(row.Low, yield).PoundsPerAcre,
+            row.ToRate(row.High, yield).PoundsPerAcre,
+            (row.IsRange ? NeedRemarks.RangeOnly : NeedRemarks.None)
+                | (PutsBackNothing(question, of, row) ? NeedRemarks.MaintenancePrinted : NeedRemarks.None)
+        );
+    }
+
+    /// <summary>Whether what a harvest removes is printed for a plot from which nothing leaves.</summary>
+    private bool PutsBackNothing(SystemRequest question, RatingClass of, ClassRate row) =>
+        Philosophy == SystemPhilosophy.BuildUpAndMaintenance
+        && of.Name == Optimum
+        && !question.Crop.IsCarriedOff
+        && row.Low > 0;
+
+    private RatingScale ScaleFor(SystemRequest question, DomainReading reading) =>
+        PrintedScale(
+            reading,
+            question.Crop.Row,
+            !AsksForMoisture(reading) ? ScaleCondition.None
+                : question.Report.SampleMoisture == SampleMoisture.Dried ? ScaleCondition.Dried
+                : ScaleCondition.FieldMoist
+        );
 
     private bool AsksForMoisture(DomainReading reading)
     {
@@ -94,17 +136,9 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
     private NutrientNeed NeedFrom(SystemRequest question, DomainReading reading, RatingScale scale, ClassRate row)
     {
-        double yield = question.Crop.Yield?.PerAcre ?? 0;
-        var low = row.ToRate(row.Low, yield);
-        return new NutrientNeed(new Grounds(this, question, reading, scale, row))
-        {
-            Nutrient = reading.Nutrient,
-            Rate = low,
-            PublishedLow = low,
-            PublishedHigh = row.ToRate(row.High, yield),
-            IsLegalMaximum = row.IsLegalMaximum,
-            Status = Statuses.WeakestOf(scale.StatusOf(scale.ClassOf(reading.Value)!), row.Origin.Status),
-        };
+        double low = row.ToRate(row.Low, question.Crop.Yield?.PerAcre ?? 0).PoundsPerAcre;
+        var status = Statuses.WeakestOf(scale.StatusOf(scale.ClassOf(reading.Value)!), row.Origin.Status);
+        return new(new Grounds(this, question, reading, scale, row), reading.Nutrient, low, status);
     }
 
     private sealed class Grounds(
@@ -140,7 +174,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
                     findings.Add(FindingCatalog.Create(NutrientCodes.LegalMaximum, ("system", system.Name)));
                 }
 
-                if (row.High > row.Low)
+                if (row.IsRange)
                 {
                     findings.Add(
                         FindingCatalog.Create(
@@ -152,7 +186,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
                     );
                 }
 
-                if (HoldsTheSoil && !question.Crop.IsCarriedOff && row.Low > 0)
+                if (system.PutsBackNothing(question, Rating.Class, row))
                 {
                     findings.Add(
                         FindingCatalog.Create(
@@ -168,9 +202,11 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             }
         }
 
-        private double Yield => question.Crop.Yield?.PerAcre ?? 0;
+        internal override bool IsLegalMaximum => row.IsLegalMaximum;
 
-        private bool HoldsTheSoil => system.Philosophy == SystemPhilosophy.BuildUpAndMaintenance && Rating.Name == Optimum;
+        internal override double High(double rate) => row.ToRate(row.High, Yield).PoundsPerAcre;
+
+        private double Yield => question.Crop.Yield?.PerAcre ?? 0;
 
         internal override ImmutableArray<WorkedLine> Lines() => [row.Line(reading.Nutrient, Rating.Name, Yield)];
     }

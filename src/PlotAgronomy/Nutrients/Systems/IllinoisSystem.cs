@@ -35,16 +35,34 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        double times = !isPotash && question.Crop.Row is (CropRow.Wheat or CropRow.Oat) ? WheatMaintenance : 1;
-        double buildUp = SystemMath.IllinoisBuildUp(reading.Value, levels.Goal, levels.Factor, Years);
-        var grounds = new Grounds(this, question, reading, replacement, levels, times)
-        {
-            BuildUp = buildUp,
-            Replaced = SystemMath.IllinoisReplacement(reading.Value, levels.Limit, replacement.Pounds, times),
-        };
-        var other = buildUp > 0 ? levels.Factor : levels.Limit;
-        return Need(grounds, Statuses.WeakestOf(levels.Goal.Status, other.Status, replacement.Status));
+        var kernel = Kernel(question.Crop, isPotash, levels, replacement);
+        var other = kernel.BuildUp(reading.Value, 0) > 0 ? levels.Factor : levels.Limit;
+        return new NutrientNeed(
+            new Grounds(this, question, reading, levels),
+            reading.Nutrient,
+            kernel.Rate(reading.Value, 0),
+            Statuses.WeakestOf(levels.Goal.Status, other.Status, replacement.Status)
+        );
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
+        var levels = (isPotash ? Potash(question.Soil) : Phosphate(question.Soil))!;
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!.Value;
+        return user.Use(Kernel(question.Crop, isPotash, levels, replacement));
+    }
+
+    private static IllinoisNeedKernel Kernel(CropUse crop, bool isPotash, Levels levels, Replacement replacement) =>
+        new()
+        {
+            Goal = levels.Goal,
+            Limit = levels.Limit,
+            Factor = levels.Factor,
+            Years = Years,
+            Removed = replacement.Pounds,
+            TimesRemoval = !isPotash && crop.Row is (CropRow.Wheat or CropRow.Oat) ? WheatMaintenance : 1,
+        };
 
     private static Levels? Phosphate(PlotSoil soil) =>
         soil.PhosphorusSupply switch
@@ -74,11 +92,13 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         RecommendationSystem system,
         SystemRequest question,
         DomainReading reading,
-        Replacement replacement,
-        Levels levels,
-        double times
-    ) : BuildUpGrounds(system, question, reading, replacement)
+        Levels levels
+    ) : BuildUpGrounds(system, question, reading)
     {
+        private protected override IBuildUpKernel Kernel => OfCrop;
+
+        private IllinoisNeedKernel OfCrop => IllinoisSystem.Kernel(Question.Crop, IsPotash, levels, Replacement);
+
         internal override string Why =>
             BuildUp > 0
                 ? $"{Reading.Subject} is below the goal of {Reading.Limit(levels.Goal)}, so a quarter of the build-up is due "
@@ -136,7 +156,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
                     ("test", NutrientFormulas.Number(Reading.Value)),
                     ("limit", NutrientFormulas.Number(levels.Limit)),
                     ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
-                    ("times removal", NutrientFormulas.Number(times))
+                    ("times removal", NutrientFormulas.Number(OfCrop.TimesRemoval))
                 );
     }
 }

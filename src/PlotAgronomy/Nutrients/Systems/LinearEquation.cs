@@ -41,8 +41,17 @@ internal sealed record LinearEquation(
             r.Origin()
         );
 
-    internal double Advice(double yield, double test) =>
-        SystemMath.LinearAdvice(LeastRate, Constant, PerYield, PerTest, PerBoth, yield, test);
+    internal LinearNeedKernel Kernel(double yield) =>
+        new()
+        {
+            Constant = Constant,
+            PerYield = PerYield,
+            PerTest = PerTest,
+            PerBoth = PerBoth,
+            LeastRate = LeastRate,
+            ZeroAbove = ZeroAbove,
+            Yield = yield,
+        };
 
     /// <summary>What the line gives before the least rate.</summary>
     internal double Unlimited(double yield, double test) => SystemMath.Linear(Constant, PerYield, PerTest, PerBoth, yield, test);

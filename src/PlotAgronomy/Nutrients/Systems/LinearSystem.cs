@@ -20,10 +20,15 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
             return AskFor(reading.Nutrient, question, () => "its equation asks for the yield hoped for, and none is assumed");
         }
 
-        double yield = question.Crop.Yield?.PerAcre ?? 0;
-        double rate = reading.Value > equation.ZeroAbove ? 0 : equation.Advice(yield, reading.Value);
+        double rate = Kernel(question, equation).Rate(reading.Value, 0);
         return new Grounds(this, question.Crop, reading, equation, rate).Need(rate, equation.Origin.Status);
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user) =>
+        user.Use(Kernel(question, EquationFor(question.Crop.Row, reading)));
+
+    private static LinearNeedKernel Kernel(SystemRequest question, LinearEquation equation) =>
+        equation.Kernel(question.Crop.Yield?.PerAcre ?? 0);
 
     private LinearEquation EquationFor(CropRow crop, DomainReading reading)
     {

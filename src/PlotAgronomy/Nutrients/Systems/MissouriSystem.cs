@@ -25,7 +25,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             return AskFor(reading.Nutrient, question, () => "its potassium target is computed from the cation exchange capacity");
         }
 
-        double years = isPotash ? LongYears : question.Crop.BuildUpYears ?? LongYears;
+        double years = YearsOf(question.Crop, isPotash);
         if (years != LongYears && years != ShortYears)
         {
             return OtherYears(question, reading.Nutrient, years);
@@ -36,23 +36,48 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        var targetBase =
-            !isPotash ? PhosphateTarget
-            : question.Crop.Row == CropRow.GrassPasture ? PastureBase
-            : RowCropBase;
+        var targetBase = TargetBaseOf(question.Crop.Row, isPotash);
+        var factor = FactorOf(isPotash);
+        var kernel = Kernel(question.Crop, isPotash, years, replacement);
         double cec = question.CecPer100Grams ?? 0;
-        double target = isPotash ? SystemMath.ByExchangeCapacity(targetBase, TargetPerCec, cec) : targetBase;
-        var factor = isPotash ? PotashFactor : PhosphateFactor;
-        var grounds = new Grounds(this, question, reading, replacement, targetBase, factor, target, years)
-        {
-            BuildUp = SystemMath.SquareRootBuildUp(reading.Value, target, factor, years),
-            Replaced = replacement.Pounds,
-        };
-        return Need(
-            grounds,
-            Statuses.WeakestOf(targetBase.Status, reading.Value < target ? factor.Status : DataStatus.Read, replacement.Status)
+        return new NutrientNeed(
+            new Grounds(this, question, reading),
+            reading.Nutrient,
+            kernel.Rate(reading.Value, cec),
+            Statuses.WeakestOf(
+                targetBase.Status,
+                kernel.Builds(reading.Value, cec) ? factor.Status : DataStatus.Read,
+                replacement.Status
+            )
         );
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        bool isPotash = reading.Nutrient == PlantNutrient.Potash;
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!.Value;
+        return user.Use(Kernel(question.Crop, isPotash, YearsOf(question.Crop, isPotash), replacement));
+    }
+
+    private static double YearsOf(CropUse crop, bool isPotash) => isPotash ? LongYears : crop.BuildUpYears ?? LongYears;
+
+    private static Constant TargetBaseOf(CropRow crop, bool isPotash) =>
+        !isPotash ? PhosphateTarget
+        : crop == CropRow.GrassPasture ? PastureBase
+        : RowCropBase;
+
+    private static Constant FactorOf(bool isPotash) => isPotash ? PotashFactor : PhosphateFactor;
+
+    private static MissouriNeedKernel Kernel(CropUse crop, bool isPotash, double years, Replacement replacement) =>
+        new()
+        {
+            TargetBase = TargetBaseOf(crop.Row, isPotash),
+            TargetPerCapacity = isPotash ? TargetPerCec : 0,
+            Factor = FactorOf(isPotash),
+            Years = years,
+            Removed = replacement.Pounds,
+            Replaces = replacement.IsCarriedOff,
+        };
 
     private UnansweredNutrient OtherYears(SystemRequest question, PlantNutrient nutrient, double years) =>
         AskFor(nutrient, question, () =>
@@ -63,23 +88,30 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
     private sealed class Grounds(
         RecommendationSystem system,
         SystemRequest question,
-        DomainReading reading,
-        Replacement replacement,
-        Constant targetBase,
-        Constant factor,
-        double target,
-        double years
-    ) : BuildUpGrounds(system, question, reading, replacement)
+        DomainReading reading
+    ) : BuildUpGrounds(system, question, reading)
     {
+        private protected override IBuildUpKernel Kernel => OfCrop;
+
+        private MissouriNeedKernel OfCrop => MissouriSystem.Kernel(Question.Crop, IsPotash, Years, Replacement);
+
+        private Constant TargetBase => TargetBaseOf(Question.Crop.Row, IsPotash);
+
+        private Constant Factor => FactorOf(IsPotash);
+
+        private double Target => OfCrop.Target(Capacity);
+
+        private double Years => YearsOf(Question.Crop, IsPotash);
+
         internal override string Why
         {
             get
             {
-                string part = years == LongYears ? "an eighth" : "a quarter";
+                string part = Years == LongYears ? "an eighth" : "a quarter";
                 return Builds
-                    ? $"{Reading.Subject} is below the target of {Reading.Limit(target)}, so {part} of the build-up is due this "
+                    ? $"{Reading.Subject} is below the target of {Reading.Limit(Target)}, so {part} of the build-up is due this "
                         + $"year; {Replacement.PutBack}."
-                    : $"{Reading.Subject} is at or above the target of {Reading.Limit(target)}, so no build-up is due; "
+                    : $"{Reading.Subject} is at or above the target of {Reading.Limit(Target)}, so no build-up is due; "
                         + $"{Replacement.PutBack}.";
             }
         }
@@ -91,22 +123,22 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                     $"{System.Id}-{Reading.Nutrient}",
                     Reading,
                     Question.Crop.Row,
-                    $"target {Amounts.Print(target, 4)} lb/ac",
-                    targetBase.Origin,
-                    [("below target", target, false)],
+                    $"target {Amounts.Print(Target, 4)} lb/ac",
+                    TargetBase.Origin,
+                    [("below target", Target, false)],
                     "at or above target"
                 )
             );
 
         private protected override ImmutableArray<Source> SourcesOfParts =>
-            [.. factor.Origin.Sources, .. targetBase.Origin.Sources, .. (Replacement.Origin ?? factor.Origin).Sources];
+            [.. Factor.Origin.Sources, .. TargetBase.Origin.Sources, .. (Replacement.Origin ?? Factor.Origin).Sources];
 
         private protected override ImmutableArray<Finding> FindingsOfParts =>
-            !Builds && Replacement.IsCarriedOff
+            Noticed(NeedRemarks.NoUpperLimit)
                 ? [FindingCatalog.Create(NutrientCodes.NoUpperLimit, ("system", System.Name), ("nutrient", NutrientInWords))]
                 : [];
 
-        private bool Builds => Reading.Value < target;
+        private bool Builds => OfCrop.Builds(Reading.Value, Capacity);
 
         private protected override IEnumerable<WorkedLine> LinesOfParts() =>
             IsPotash
@@ -117,11 +149,11 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             NutrientFormulas
                 .All["missouri-potash-target"]
                 .Line(
-                    SoilWords.Amount(target, Reading.Unit),
+                    SoilWords.Amount(Target, Reading.Unit),
                     ("nutrient", NutrientInWords),
-                    ("base", NutrientFormulas.Number(targetBase)),
+                    ("base", NutrientFormulas.Number(TargetBase)),
                     ("pounds a meq", NutrientFormulas.Number(TargetPerCec)),
-                    ("CEC", NutrientFormulas.Number(Question.CecPer100Grams ?? 0))
+                    ("CEC", NutrientFormulas.Number(Capacity))
                 );
 
         private ImmutableArray<WorkedLine> BuildUpLines() =>
@@ -131,10 +163,10 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                     .Line(
                         NutrientFormulas.PerAcre(BuildUp),
                         ("nutrient", NutrientInWords),
-                        ("factor", NutrientFormulas.Number(factor)),
-                        ("target", NutrientFormulas.Number(target)),
+                        ("factor", NutrientFormulas.Number(Factor)),
+                        ("target", NutrientFormulas.Number(Target)),
                         ("test", NutrientFormulas.Number(Reading.Value)),
-                        ("years", NutrientFormulas.Number(years))
+                        ("years", NutrientFormulas.Number(Years))
                     ),
             ];
     }

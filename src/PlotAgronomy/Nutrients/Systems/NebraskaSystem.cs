@@ -9,10 +9,29 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
     {
         var scale = PrintedScale(reading, question.Crop.Row);
         var found = scale.ClassOf(reading.Value)!;
-        return found.Order == 1
+        return IsShort(found)
             ? Silent(question, reading, RatingOn(reading, scale)!)
             : new Grounds(this, reading, scale).Need(0, scale.StatusOf(found));
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        var scale = PrintedScale(reading, question.Crop.Row);
+        return user.Use(
+            new ClassNeedKernel
+            {
+                Limits = scale.Limits,
+                Needs =
+                [
+                    .. scale.Classes.Select(c =>
+                        IsShort(c) ? ClassNeed.None(NeedRemarks.YesWithoutRate) : ClassNeed.Figure(0)
+                    ),
+                ],
+            }
+        );
+    }
+
+    private static bool IsShort(RatingClass found) => found.Order == 1;
 
     private UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(

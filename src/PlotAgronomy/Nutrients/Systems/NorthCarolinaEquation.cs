@@ -31,6 +31,8 @@ internal sealed record NorthCarolinaEquation(
             .ToDictionary(e => e.Number)
     );
 
+    private double FirstZero { get; } = SystemMath.FirstZero(A, B, C);
+
     private enum PrintedUnit
     {
         PoundsPerAcre,
@@ -38,12 +40,24 @@ internal sealed record NorthCarolinaEquation(
     }
 
     /// <summary>Index from which the advice is none.</summary>
-    internal double StopsAt => Math.Min(SystemMath.FirstZero(A, B, C), ZeroAboveIndex);
+    internal double StopsAt => Math.Min(FirstZero, ZeroAboveIndex);
 
     internal static NorthCarolinaEquation Find(int number) =>
         ByNumber.Value[number] is { IsUsable: true } equation
             ? equation
             : throw new KeyNotFoundException($"Equation {number} is not used: {ByNumber.Value[number].Note}.");
 
-    internal double Rate(double index) => SystemMath.FallingParabola(index, A, B, C, ZeroAboveIndex);
+    /// <summary>The curve with the range that a row prints about it.</summary>
+    internal CurveNeedKernel Kernel(double range) =>
+        new()
+        {
+            A = A,
+            B = B,
+            C = C,
+            FirstZero = FirstZero,
+            ZeroAboveIndex = ZeroAboveIndex,
+            Range = range,
+        };
+
+    internal double Rate(double index) => Kernel(0).Rate(index, 0);
 }

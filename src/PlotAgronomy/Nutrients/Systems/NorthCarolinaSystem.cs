@@ -16,20 +16,21 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
-        var row = Rows.Value[(question.Crop.Row, question.SoilClass ?? SoilClass.Mineral, reading.Nutrient)];
-        double rate = row.Equation.Rate(reading.Value);
-        return new NutrientNeed(new Grounds(this, question, reading, row, rate))
-        {
-            Nutrient = reading.Nutrient,
-            Rate = ApplicationRate.FromPoundsPerAcre(rate),
-            PublishedLow = ApplicationRate.FromPoundsPerAcre(Math.Max(0, rate - row.Range)),
-            PublishedHigh = ApplicationRate.FromPoundsPerAcre(rate == 0 ? 0 : rate + row.Range),
-            Status = row.Origin.Status,
-        };
+        var row = RowFor(question, reading);
+        double rate = row.Kernel.Rate(reading.Value, 0);
+        return new NutrientNeed(new Grounds(this, question, reading, row, rate), reading.Nutrient, rate, row.Origin.Status);
     }
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user) =>
+        user.Use(RowFor(question, reading).Kernel);
+
+    private static PrintedRow RowFor(SystemRequest question, DomainReading reading) =>
+        Rows.Value[(question.Crop.Row, question.SoilClass ?? SoilClass.Mineral, reading.Nutrient)];
 
     private sealed record PrintedRow(NorthCarolinaEquation Equation, double Range, Origin Origin)
     {
+        internal CurveNeedKernel Kernel { get; } = Equation.Kernel(Range);
+
         internal static PrintedRow FromRow(CsvRow row)
         {
             var equation = NorthCarolinaEquation.Find(row.Integer("equation"));
@@ -70,7 +71,7 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
                     findings.Add(FindingCatalog.Create(NutrientCodes.SoilClassAssumed, ("system", system.Name)));
                 }
 
-                if (rate == 0 && Raw > 0)
+                if (row.Kernel.Remarks(reading.Value, 0, rate) == NeedRemarks.CurveTurnsUp)
                 {
                     findings.Add(
                         FindingCatalog.Create(
@@ -89,10 +90,14 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
             }
         }
 
+        internal override double Low(double pounds) => row.Kernel.Low(reading.Value, pounds);
+
+        internal override double High(double pounds) => row.Kernel.High(reading.Value, pounds);
+
         private string Number => Amounts.Print(row.Equation.Number, 0);
 
         /// <summary>What the curve gives beyond its end too.</summary>
-        private double Raw => SystemMath.Parabola(reading.Value, row.Equation.A, row.Equation.B, row.Equation.C);
+        private double Raw => row.Kernel.Raw(reading.Value);
 
         internal override ImmutableArray<WorkedLine> Lines() =>
             [

@@ -21,17 +21,24 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
-        var row = question.Crop.Row == CropRow.Wheat ? CropRow.SmallGrain : question.Crop.Row;
+        var row = PrintedRow(question.Crop.Row);
         var points = Points.Value[(row, reading.Nutrient)];
         return new Grounds(this, question, reading, row, points).Need(
-            SystemMath.BetweenPoints(reading.Value, points.Pairs.AsSpan()),
+            points.Kernel.Rate(reading.Value, 0),
             reading.Value >= points.End.Index ? points.End.Origin.Status : points.Status
         );
     }
 
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user) =>
+        user.Use(Points.Value[(PrintedRow(question.Crop.Row), reading.Nutrient)].Kernel);
+
+    private static CropRow PrintedRow(CropRow crop) => crop == CropRow.Wheat ? CropRow.SmallGrain : crop;
+
     private sealed class PrintedPoints(ImmutableArray<(double Index, double Rate, Origin Origin)> printed)
     {
         internal ImmutableArray<(double Index, double Rate)> Pairs { get; } = [.. printed.Select(p => (p.Index, p.Rate))];
+
+        internal PointNeedKernel Kernel { get; } = new([.. printed.Select(p => (p.Index, p.Rate))]);
 
         internal (double Index, double Rate, Origin Origin) End => printed[^1];
 
@@ -103,7 +110,7 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
             return NutrientFormulas
                 .All["oklahoma-between-points"]
                 .Line(
-                    NutrientFormulas.PerAcre(SystemMath.BetweenPoints(Reading.Value, points.Pairs.AsSpan())),
+                    NutrientFormulas.PerAcre(points.Kernel.Rate(Reading.Value, 0)),
                     ("nutrient", NutrientInWords),
                     ("index", NutrientFormulas.Number(Reading.Value)),
                     ("index below", NutrientFormulas.Number(below.Index)),

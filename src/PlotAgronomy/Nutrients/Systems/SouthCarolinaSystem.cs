@@ -35,28 +35,51 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
 
         var cell = Grid.Value[question.Crop.Row][0];
         double cut = cell.Nitrogen > 0 && question.Soil.Region == SoilRegion.Piedmont ? NitrogenCut : 0;
-        var rate = ApplicationRate.FromPoundsPerAcre(SystemMath.Less(cell.Nitrogen, cut));
-        return new NutrientNeed(new NitrogenGrounds(question.Crop.Row, cell, cut))
-        {
-            Nutrient = PlantNutrient.Nitrogen,
-            Rate = rate,
-            PublishedLow = rate,
-            PublishedHigh = rate,
-            Status = DataStatus.Read,
-        };
+        var grounds = new NitrogenGrounds(question.Crop.Row, cell, cut);
+        return new(grounds, PlantNutrient.Nitrogen, SystemMath.Less(cell.Nitrogen, cut), DataStatus.Read);
     }
 
     private SystemAnswer PotashBy(SystemRequest question, DomainReading reading)
     {
-        string rating = PotassiumScale.ClassOf(reading.Value)!.Name;
-        var cell = FirstCell(question.Crop.Row, null, rating)!;
+        var found = PotassiumScale.ClassOf(reading.Value)!;
+        var cell = FirstCell(question.Crop.Row, null, found.Name)!;
         double held = ShareOfSubsoil(question.Report.SubsoilPotassium);
         double pounds = SystemMath.SouthCarolinaPotash(cell.Potash, held);
         return new PotashGrounds(this, question.Crop.Row, reading, cell, held).Need(
             pounds,
-            PotassiumScale.StatusOf(PotassiumScale.ClassOf(reading.Value)!)
+            PotassiumScale.StatusOf(found)
         );
     }
+
+    /// <summary>Potash by the class of potassium. Phosphate goes by the rating that the laboratory printed, and not by the reading:
+    /// it is the same for every row that has this rating.</summary>
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        if (reading.Nutrient == PlantNutrient.Phosphate)
+        {
+            double printed = FirstCell(question.Crop.Row, PrintedRating(question), null)!.Phosphate;
+            return user.Use(new ClassNeedKernel { Limits = new([]), Needs = [ClassNeed.Figure(printed)] });
+        }
+
+        double held = ShareOfSubsoil(question.Report.SubsoilPotassium);
+        return user.Use(
+            new ClassNeedKernel
+            {
+                Limits = PotassiumScale.Limits,
+                Needs =
+                [
+                    .. PotassiumScale.Classes.Select(c =>
+                        ClassNeed.Figure(
+                            SystemMath.SouthCarolinaPotash(FirstCell(question.Crop.Row, null, c.Name)!.Potash, held)
+                        )
+                    ),
+                ],
+            }
+        );
+    }
+
+    private static string? PrintedRating(SystemRequest question) =>
+        question.Report.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
 
     /// <summary>Part of the topsoil potash that the subsoil makes good: none, a quarter or half, as it is low, medium or
     /// above. Source SOIL-SC5.</summary>
@@ -93,7 +116,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     private SystemAnswer PhosphateBy(SystemRequest question)
     {
         const PlantNutrient Nutrient = PlantNutrient.Phosphate;
-        string? printed = question.Report.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
+        string? printed = PrintedRating(question);
         if (printed is null || FirstCell(question.Crop.Row, printed, null) is null)
         {
             return AskFor(Nutrient, question, () =>
@@ -112,14 +135,12 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             ? AskFor(Nutrient, question, () =>
                 "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold"
             )
-            : new NutrientNeed(new PhosphateGrounds(this, question.Crop.Row, cell))
-            {
-                Nutrient = Nutrient,
-                Rate = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
-                PublishedLow = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
-                PublishedHigh = ApplicationRate.FromPoundsPerAcre(cell.Phosphate),
-                Status = DataStatus.Read,
-            };
+            : new NutrientNeed(
+                new PhosphateGrounds(this, question.Crop.Row, cell),
+                Nutrient,
+                cell.Phosphate,
+                DataStatus.Read
+            );
     }
 
     /// <summary>The first cell of a row and a column; null takes any.</summary>

@@ -15,18 +15,7 @@ internal abstract class SufficiencyGrounds(RecommendationSystem system, DomainRe
     internal sealed override ImmutableArray<WorkedLine> Lines() => [Line()];
 
     /// <summary>The answer of one figure.</summary>
-    internal NutrientNeed Need(double pounds, DataStatus status)
-    {
-        var rate = ApplicationRate.FromPoundsPerAcre(pounds);
-        return new NutrientNeed(this)
-        {
-            Nutrient = reading.Nutrient,
-            Rate = rate,
-            PublishedLow = rate,
-            PublishedHigh = rate,
-            Status = status,
-        };
-    }
+    internal NutrientNeed Need(double pounds, DataStatus status) => new(this, reading.Nutrient, pounds, status);
 
     private protected abstract WorkedLine Line();
 }

@@ -33,8 +33,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
-        double? cec = question.CecPer100Grams;
-        if (isPotash && cec is null)
+        if (isPotash && question.CecPer100Grams is null)
         {
             return AskFor(reading.Nutrient, question, () => "its potassium level is computed from the cation exchange capacity");
         }
@@ -50,10 +49,11 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         }
 
         var printed = isPotash ? null : PrintedScale(reading, question.Crop.Row);
-        var grounds = printed is null
-            ? Potash(question, reading, replacement, cec ?? 0)
-            : Phosphate(question, reading, replacement, printed);
-        return Need(grounds, Statuses.WeakestOf(StatusOf(reading, printed), replacement.Status), PrintedStep);
+        double rate = printed is null
+            ? PotashKernel(question.Crop, replacement).Rate(reading.Value, question.CecPer100Grams!.Value)
+            : PhosphateKernel(CriticalOf(printed), replacement).Rate(reading.Value, 0);
+        var status = Statuses.WeakestOf(StatusOf(reading, printed), replacement.Status);
+        return new NutrientNeed(new Grounds(this, question, reading, printed), reading.Nutrient, rate, status);
     }
 
     private static DataStatus StatusOf(DomainReading reading, RatingScale? printed)
@@ -63,65 +63,93 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             return PotashStatus;
         }
 
-        var critical = printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
+        var critical = CriticalOf(printed);
         return Statuses.WeakestOf(critical.Status, PhosphateFactor.Status, printed.StatusOf(printed.ClassOf(reading.Value)!));
     }
 
-    private Grounds Phosphate(SystemRequest question, DomainReading reading, Replacement replacement, RatingScale printed)
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
     {
-        var critical = printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
-        var levels = new Levels(critical, critical + PhosphateMaintenance, critical + PhosphateDrawdown, 0, printed);
-        double share = levels.ShareDue(reading.Value);
-        return new Grounds(this, question, reading, replacement, levels, 0, share)
-        {
-            BuildUp = SystemMath.LinearBuildUp(reading.Value, critical, PhosphateFactor),
-            Replaced = SystemMath.TriState1995Replacement(replacement.Pounds, 0, share),
-        };
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!.Value;
+        return reading.Nutrient == PlantNutrient.Potash
+            ? user.Use(PotashKernel(question.Crop, replacement))
+            : user.Use(PhosphateKernel(CriticalOf(PrintedScale(reading, question.Crop.Row)), replacement));
     }
 
-    private Grounds Potash(SystemRequest question, DomainReading reading, Replacement replacement, double cec)
-    {
-        double critical = SystemMath.ByExchangeCapacity(LevelBase, LevelPerCec, cec);
-        var levels = new Levels(critical, critical + PotashMaintenance, critical + PotashDrawdown, cec, null);
-        double share = levels.ShareDue(reading.Value);
-        double extra = replacement.IsCarriedOff ? PotashExtra : 0;
-        return new Grounds(this, question, reading, replacement, levels, extra, share)
+    private static Constant CriticalOf(RatingScale printed) =>
+        printed.Crops.Contains(CropRow.Corn) ? CornCritical : WheatCritical;
+
+    private static TriState1995PhosphateKernel PhosphateKernel(double critical, Replacement replacement) =>
+        new()
         {
-            BuildUp = SystemMath.TriStatePotashBuildUp(reading.Value, critical, FactorBase, FactorPerCec, cec),
-            Replaced = SystemMath.TriState1995Replacement(replacement.Pounds, extra, share),
-            Cap = question.Crop.Row == CropRow.Alfalfa ? AlfalfaCap : double.PositiveInfinity,
+            Critical = critical,
+            TaperStart = critical + PhosphateMaintenance,
+            TaperEnd = critical + PhosphateDrawdown,
+            Factor = PhosphateFactor,
+            Removed = replacement.Pounds,
         };
-    }
+
+    private static TriState1995PotashKernel PotashKernel(CropUse crop, Replacement replacement) =>
+        new()
+        {
+            LevelBase = LevelBase,
+            LevelPerCapacity = LevelPerCec,
+            MaintenanceWidth = PotashMaintenance,
+            DrawdownEnd = PotashDrawdown,
+            FactorBase = FactorBase,
+            FactorPerCapacity = FactorPerCec,
+            Removed = replacement.Pounds,
+            Extra = replacement.IsCarriedOff ? PotashExtra : 0,
+            Cap = crop.Row == CropRow.Alfalfa ? AlfalfaCap : double.PositiveInfinity,
+        };
 
     /// <summary>The levels of the test: those of phosphorus are printed, those of potassium go by the exchange
     /// capacity.</summary>
-    private readonly record struct Levels(double Critical, double TaperStart, double TaperEnd, double Cec, RatingScale? Printed)
-    {
-        internal double ShareDue(double test) => SystemMath.TaperShare(test, TaperStart, TaperEnd);
-    }
+    private readonly record struct Levels(double Critical, double TaperStart, double TaperEnd, double ShareDue);
 
     private sealed class Grounds(
         RecommendationSystem system,
         SystemRequest question,
         DomainReading reading,
-        Replacement replacement,
-        Levels levels,
-        double extra,
-        double share
-    ) : BuildUpGrounds(system, question, reading, replacement)
+        RatingScale? printed
+    ) : BuildUpGrounds(system, question, reading)
     {
+        internal override double? PrintedStep => TriState1995System.PrintedStep;
+
+        private protected override IBuildUpKernel Kernel => printed is null ? Potash : Phosphate;
+
+        private TriState1995PhosphateKernel Phosphate => PhosphateKernel(CriticalOf(printed!), Replacement);
+
+        private TriState1995PotashKernel Potash => PotashKernel(Question.Crop, Replacement);
+
+        private Levels OfTest =>
+            printed is null
+                ? new(
+                    Potash.Critical(Capacity),
+                    Potash.TaperStart(Capacity),
+                    Potash.TaperEnd(Capacity),
+                    Potash.ShareDue(Reading.Value, Capacity)
+                )
+                : new(
+                    Phosphate.Critical,
+                    Phosphate.TaperStart,
+                    Phosphate.TaperEnd,
+                    Phosphate.ShareDue(Reading.Value)
+                );
+
+        private double Extra => printed is null ? Potash.Extra : 0;
+
         internal override string Why =>
-            Reading.Value < levels.Critical
-                ? $"{Reading.Subject} is below the critical level of {Reading.Limit(levels.Critical)}, so a quarter of the "
+            Reading.Value < OfTest.Critical
+                ? $"{Reading.Subject} is below the critical level of {Reading.Limit(OfTest.Critical)}, so a quarter of the "
                     + $"build-up is due this year; {Replacement.PutBack}."
-            : share >= 1
-                ? $"{Reading.Subject} lies between the critical level of {Reading.Limit(levels.Critical)} and "
-                    + $"{Reading.Limit(levels.TaperStart)}; {Replacement.PutBack}."
-            : share > 0
-                ? $"{Reading.Subject} lies in the taper from {Reading.Limit(levels.TaperStart)} to "
-                    + $"{Reading.Limit(levels.TaperEnd)}, where {Amounts.Print(share * 100, 1)} % of removal is still due; "
+            : OfTest.ShareDue >= 1
+                ? $"{Reading.Subject} lies between the critical level of {Reading.Limit(OfTest.Critical)} and "
+                    + $"{Reading.Limit(OfTest.TaperStart)}; {Replacement.PutBack}."
+            : OfTest.ShareDue > 0
+                ? $"{Reading.Subject} lies in the taper from {Reading.Limit(OfTest.TaperStart)} to "
+                    + $"{Reading.Limit(OfTest.TaperEnd)}, where {Amounts.Print(OfTest.ShareDue * 100, 1)} % of removal is still due; "
                     + $"{Replacement.PutBack}."
-            : $"{Reading.Subject} is at or above {Reading.Limit(levels.TaperEnd)}, so none is needed.";
+            : $"{Reading.Subject} is at or above {Reading.Limit(OfTest.TaperEnd)}, so none is needed.";
 
         internal override NutrientRating? Rating => System.RatingOn(Reading, Scale);
 
@@ -135,17 +163,17 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         }
 
         private RatingScale Scale =>
-            levels.Printed
+            printed
             ?? LimitScale.Of(
                 $"{System.Id}-K",
                 Reading,
                 Question.Crop.Row,
-                $"CEC {Amounts.Print(levels.Cec, 4)} meq/100 g",
+                $"CEC {Amounts.Print(Capacity, 4)} meq/100 g",
                 LevelBase.Origin.KnownAs(PotashStatus),
                 [
-                    ("build-up", levels.Critical, false),
-                    ("maintenance", levels.TaperStart, true),
-                    ("drawdown", levels.TaperEnd, false),
+                    ("build-up", OfTest.Critical, false),
+                    ("maintenance", OfTest.TaperStart, true),
+                    ("drawdown", OfTest.TaperEnd, false),
                 ],
                 "none"
             );
@@ -153,7 +181,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         private protected override IEnumerable<WorkedLine> LinesOfParts() =>
             [
                 .. IsPotash ? PotashLines() : PhosphateLines(),
-                .. share is > 0 and < 1 ? ShareLines() : [],
+                .. OfTest.ShareDue is > 0 and < 1 ? ShareLines() : [],
                 .. ReplacementLines(Sum),
             ];
 
@@ -164,7 +192,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                     .Line(
                         NutrientFormulas.PerAcre(BuildUp),
                         ("nutrient", NutrientInWords),
-                        ("critical level", NutrientFormulas.Number(levels.Critical)),
+                        ("critical level", NutrientFormulas.Number(OfTest.Critical)),
                         ("test", NutrientFormulas.Number(Reading.Value)),
                         ("pounds a ppm", NutrientFormulas.Number(PhosphateFactor))
                     ),
@@ -175,22 +203,22 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 NutrientFormulas
                     .All["tri-state-1995-potash-level"]
                     .Line(
-                        SoilWords.Amount(levels.Critical, Reading.Unit),
+                        SoilWords.Amount(OfTest.Critical, Reading.Unit),
                         ("nutrient", NutrientInWords),
                         ("base", NutrientFormulas.Number(LevelBase)),
                         ("ppm a meq", NutrientFormulas.Number(LevelPerCec)),
-                        ("CEC", NutrientFormulas.Number(levels.Cec))
+                        ("CEC", NutrientFormulas.Number(Capacity))
                     ),
                 NutrientFormulas
                     .All["tri-state-1995-potash-build-up"]
                     .Line(
                         NutrientFormulas.PerAcre(BuildUp),
                         ("nutrient", NutrientInWords),
-                        ("critical level", NutrientFormulas.Number(levels.Critical)),
+                        ("critical level", NutrientFormulas.Number(OfTest.Critical)),
                         ("test", NutrientFormulas.Number(Reading.Value)),
                         ("base", NutrientFormulas.Number(FactorBase)),
                         ("pounds a meq", NutrientFormulas.Number(FactorPerCec)),
-                        ("CEC", NutrientFormulas.Number(levels.Cec))
+                        ("CEC", NutrientFormulas.Number(Capacity))
                     ),
             ];
 
@@ -199,10 +227,10 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 NutrientFormulas
                     .All["tri-state-1995-share-due"]
                     .Line(
-                        NutrientFormulas.Number(share),
+                        NutrientFormulas.Number(OfTest.ShareDue),
                         ("nutrient", NutrientInWords),
-                        ("start of taper", NutrientFormulas.Number(levels.TaperStart)),
-                        ("end of taper", NutrientFormulas.Number(levels.TaperEnd)),
+                        ("start of taper", NutrientFormulas.Number(OfTest.TaperStart)),
+                        ("end of taper", NutrientFormulas.Number(OfTest.TaperEnd)),
                         ("test", NutrientFormulas.Number(Reading.Value))
                     ),
             ];
@@ -214,8 +242,8 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                     NutrientFormulas.PerAcre(Replaced),
                     ("nutrient", NutrientInWords),
                     ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
-                    ("extra", NutrientFormulas.Number(extra)),
-                    ("share still due", NutrientFormulas.Number(share))
+                    ("extra", NutrientFormulas.Number(Extra)),
+                    ("share still due", NutrientFormulas.Number(OfTest.ShareDue))
                 );
     }
 }

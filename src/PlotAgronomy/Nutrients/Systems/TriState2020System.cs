@@ -14,9 +14,8 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
-        double? cec = question.CecPer100Grams;
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
-        if (isPotash && cec is null)
+        if (isPotash && question.CecPer100Grams is null)
         {
             return AskFor(reading.Nutrient, question, () => "its potassium levels ask for the cation exchange capacity");
         }
@@ -26,36 +25,82 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        var scale = PrintedScale(
-            reading,
-            question.Crop.Row,
-            !isPotash ? ScaleCondition.None
-                : cec <= CecLimit ? ScaleCondition.CecUpToLimit
-                : ScaleCondition.CecAboveLimit
-        );
-        double criticalLevel = scale.Classes[0].PrintedHigh!.Value;
-        double limit = scale.Classes[1].PrintedHigh!.Value;
-        double extra = isPotash && replacement.IsCarriedOff ? PotashExtra : 0;
-        double buildUp = isPotash
-            ? SystemMath.TriStatePotashBuildUp(reading.Value, criticalLevel, FactorBase, FactorPerCec, cec!.Value)
-            : SystemMath.LinearBuildUp(reading.Value, criticalLevel, PhosphateFactor);
-        var grounds = new Grounds(this, question, reading, replacement, scale, extra)
-        {
-            BuildUp = buildUp,
-            Replaced = IsTapered(question, reading)
-                ? SystemMath.TriState2020Taper(reading.Value, criticalLevel, limit, replacement.Pounds, extra)
-                : SystemMath.TriState2020Replacement(reading.Value, limit, replacement.Pounds, extra),
-        };
-        return Need(
-            grounds,
-            Statuses.WeakestOf(
-                scale.StatusOf(scale.ClassOf(reading.Value)!),
-                buildUp > 0 && !isPotash ? PhosphateFactor.Status : DataStatus.Read,
-                grounds.Replaces ? replacement.Status : DataStatus.Read,
-                grounds.Replaces && IsTapered(question, reading) ? AlfalfaTaper.Origin!.Status : DataStatus.Read
-            )
+        double rate = isPotash
+            ? PotashKernel(question, reading, replacement).Rate(reading.Value, question.CecPer100Grams!.Value)
+            : PhosphateKernel(question, reading, replacement).Rate(reading.Value, 0);
+        return new NutrientNeed(
+            new Grounds(this, question, reading),
+            reading.Nutrient,
+            rate,
+            StatusOf(question, reading, replacement)
         );
     }
+
+    private DataStatus StatusOf(SystemRequest question, DomainReading reading, Replacement replacement)
+    {
+        var scale = ScaleFor(question, reading);
+        var (critical, limit) = LevelsOf(scale);
+        bool builds = reading.Value < critical;
+        bool replaces = replacement.IsCarriedOff && reading.Value < limit;
+        return Statuses.WeakestOf(
+            scale.StatusOf(scale.ClassOf(reading.Value)!),
+            builds && reading.Nutrient != PlantNutrient.Potash ? PhosphateFactor.Status : DataStatus.Read,
+            replaces ? replacement.Status : DataStatus.Read,
+            replaces && IsTapered(question, reading) ? AlfalfaTaper.Origin!.Status : DataStatus.Read
+        );
+    }
+
+    private RatingScale ScaleFor(SystemRequest question, DomainReading reading) =>
+        PrintedScale(
+            reading,
+            question.Crop.Row,
+            reading.Nutrient != PlantNutrient.Potash ? ScaleCondition.None
+                : question.CecPer100Grams <= CecLimit ? ScaleCondition.CecUpToLimit
+                : ScaleCondition.CecAboveLimit
+        );
+
+    internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
+    {
+        var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!.Value;
+        return reading.Nutrient == PlantNutrient.Potash
+            ? user.Use(PotashKernel(question, reading, replacement))
+            : user.Use(PhosphateKernel(question, reading, replacement));
+    }
+
+    private TriState2020PhosphateKernel PhosphateKernel(
+        SystemRequest question,
+        DomainReading reading,
+        Replacement replacement
+    )
+    {
+        var (critical, limit) = LevelsOf(PrintedScale(reading, question.Crop.Row));
+        return new()
+        {
+            Critical = critical,
+            Limit = limit,
+            Factor = PhosphateFactor,
+            Removed = replacement.Pounds,
+        };
+    }
+
+    private TriState2020PotashKernel PotashKernel(SystemRequest question, DomainReading reading, Replacement replacement) =>
+        new()
+        {
+            CapacityLimit = CecLimit,
+            OnSand = LevelsOf(PrintedScale(reading, question.Crop.Row, ScaleCondition.CecUpToLimit)),
+            OnLoam = LevelsOf(PrintedScale(reading, question.Crop.Row, ScaleCondition.CecAboveLimit)),
+            FactorBase = FactorBase,
+            FactorPerCapacity = FactorPerCec,
+            Removed = replacement.Pounds,
+            Extra = ExtraWith(reading, replacement),
+            IsTapered = IsTapered(question, reading),
+        };
+
+    private static (double Critical, double Limit) LevelsOf(RatingScale scale) =>
+        (scale.Classes[0].PrintedHigh!.Value, scale.Classes[1].PrintedHigh!.Value);
+
+    private static double ExtraWith(DomainReading reading, Replacement replacement) =>
+        reading.Nutrient == PlantNutrient.Potash && replacement.IsCarriedOff ? PotashExtra : 0;
 
     /// <summary>Alfalfa takes up more potash than it needs, so above the critical level less than its removal is put
     /// back.</summary>
@@ -64,16 +109,19 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
 
     private static Formula AlfalfaTaper => NutrientFormulas.All["tri-state-2020-alfalfa-replacement"];
 
-    private sealed class Grounds(
-        RecommendationSystem system,
-        SystemRequest question,
-        DomainReading reading,
-        Replacement replacement,
-        RatingScale scale,
-        double extra
-    ) : BuildUpGrounds(system, question, reading, replacement)
+    private sealed class Grounds(TriState2020System system, SystemRequest question, DomainReading reading)
+        : BuildUpGrounds(system, question, reading)
     {
-        internal bool Replaces => Replacement.IsCarriedOff && Reading.Value < Limit;
+        private protected override IBuildUpKernel Kernel =>
+            IsPotash
+                ? system.PotashKernel(Question, Reading, Replacement)
+                : system.PhosphateKernel(Question, Reading, Replacement);
+
+        private RatingScale Scale => system.ScaleFor(Question, Reading);
+
+        private double Extra => ExtraWith(Reading, Replacement);
+
+        private bool Replaces => Replacement.IsCarriedOff && Reading.Value < Limit;
 
         internal override string Why =>
             Reading.Value < CriticalLevel
@@ -84,11 +132,11 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                     + $"{Reading.Limit(Limit)}; {Replacement.PutBack}{Tapered}."
             : $"{Reading.Subject} is at or above the limit of {Reading.Limit(Limit)}, so none is needed.";
 
-        internal override NutrientRating? Rating => System.RatingOn(Reading, scale);
+        internal override NutrientRating? Rating => System.RatingOn(Reading, Scale);
 
         private protected override ImmutableArray<Source> SourcesOfParts =>
             [
-                .. scale.Sources,
+                .. Scale.Sources,
                 .. (IsPotash ? FactorPerCec : PhosphateFactor).Origin.Sources,
                 .. Replaces ? Replacement.Origin!.Sources : [],
             ];
@@ -98,9 +146,9 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                 ? ", but less of it the nearer the limit, for alfalfa takes up more than it needs"
                 : "";
 
-        private double CriticalLevel => scale.Classes[0].PrintedHigh!.Value;
+        private double CriticalLevel => LevelsOf(Scale).Critical;
 
-        private double Limit => scale.Classes[1].PrintedHigh!.Value;
+        private double Limit => LevelsOf(Scale).Limit;
 
         private protected override IEnumerable<WorkedLine> LinesOfParts() => [BuildUpLine(), .. ReplacementLines(Sum)];
 
@@ -128,7 +176,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                 ("limit", NutrientFormulas.Number(Limit)),
                 ("critical level", NutrientFormulas.Number(CriticalLevel)),
                 ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
-                ("extra", NutrientFormulas.Number(extra))
+                ("extra", NutrientFormulas.Number(Extra))
             );
 
         private WorkedLine ReplacementLine() =>
@@ -140,7 +188,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
                     ("test", NutrientFormulas.Number(Reading.Value)),
                     ("limit", NutrientFormulas.Number(Limit)),
                     ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
-                    ("extra", NutrientFormulas.Number(extra))
+                    ("extra", NutrientFormulas.Number(Extra))
                 );
     }
 }

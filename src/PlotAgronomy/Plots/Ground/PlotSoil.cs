@@ -25,7 +25,7 @@ public sealed record PlotSoil
     }
 
     /// <summary>Gets the laboratory's report as printed.</summary>
-    public SoilReport Report { get; }
+    public SoilReport Report { get; private init; }
 
     /// <summary>Gets the soil class.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Unknown class.</exception>
@@ -144,6 +144,9 @@ public sealed record PlotSoil
             ExchangeCapacityGroup = plot.ExchangeCapacityGroup,
         };
     }
+
+    /// <summary>The same soil under another report of it.</summary>
+    internal PlotSoil ReportedBy(SoilReport report) => this with { Report = report };
 
     /// <summary>Whether this is the very same soil.</summary>
     /// <param name="other">Other soil.</param>

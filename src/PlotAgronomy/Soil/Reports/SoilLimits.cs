@@ -5,6 +5,9 @@ namespace PlotAgronomy.Soil;
 /// <summary>The limits of what a soil can be, checked once at the edge.</summary>
 internal static class SoilLimits
 {
+    /// <summary>Most a soil can hold, in meq/100 g.</summary>
+    internal static double HighestExchangeCapacity { get; } = SoilConstants.All["largest-exchange-capacity"];
+
     internal static Density WeightPerVolume(Density density, string name)
     {
         double gramsPerCubicCentimeter = density.GramsPerCubicCentimeter;
@@ -14,7 +17,7 @@ internal static class SoilLimits
 
     internal static CationCharge ExchangeCapacity(CationCharge capacity, string name)
     {
-        Guard.Between(capacity.Milliequivalents, 0, SoilConstants.All["largest-exchange-capacity"], "meq", name);
+        Guard.Between(capacity.Milliequivalents, 0, HighestExchangeCapacity, "meq", name);
         return capacity;
     }
 }
