@@ -99,6 +99,24 @@ public class LimeColumnTests
         Assert.True(column.ReadsWaterPh);
     }
 
+    [Theory, MemberData(nameof(Methods))]
+    public void Published_rates_are_those_of_the_call(string id)
+    {
+        var method = LimeMethod.Find(id);
+        var column = LimeColumn.ForMethod(method, TargetsOf(method)[0], ClassOf(method), TextureOf(method));
+        var (waterPh, reading) = Rows(method, new Random(23));
+        var (rates, status, _) = LimeRow.Answers(column, waterPh, reading);
+        double[] published = new double[rates.Length];
+        column.Published(rates, published);
+        for (int i = 0; i < rates.Length; i++)
+        {
+            double expected = status[i] is RowStatus.Answered or RowStatus.NoneNeeded
+                ? LimeRow.Call(column, ClassOf(method), TextureOf(method), waterPh[i], reading[i])!.Published!.OfBasis.PoundsPerAcre
+                : double.NaN;
+            Assert.Equal(BitConverter.DoubleToInt64Bits(expected), BitConverter.DoubleToInt64Bits(published[i]));
+        }
+    }
+
     private static void AssertEqualsCalls(LimeColumn column, SoilClass? soilClass, SoilTexture? texture, double[] waterPh, double[] reading)
     {
         var (rates, status, flags) = LimeRow.Answers(column, waterPh, reading);
