@@ -53,7 +53,7 @@ public class RowFindingsTests
         Finding[] plain = [.. FindingCatalog.Templates.Where(t => t.Code.StartsWith("lime-", StringComparison.Ordinal) || t.Code.StartsWith("soil-", StringComparison.Ordinal)).Select(t => new Finding(t, [])).Take(65)];
         Assert.Equal(65, plain.Length);
         Assert.Throws<ArgumentException>(() => RowFindings.InOrder(plain));
-        var full = RowFindings.InOrder(plain[..64]);
+        var full = RowFindings.InOrder(plain.AsSpan(0, 64));
         Assert.Equal(plain[63].Code, full.In(1UL << 63).Single().Code);
         Assert.Equal(64, full.In(ulong.MaxValue).Length);
     }
