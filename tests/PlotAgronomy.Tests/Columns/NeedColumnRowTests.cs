@@ -129,13 +129,13 @@ public class NeedColumnRowTests
     {
         var column = ColumnOf(RecommendationSystem.Find("TS-2020"), PlantNutrient.Potash, CropUse.Browsed(CropRow.Corn), Extractant.Mehlich3, SoilTestUnit.PartsPerMillion, Known);
         Assert.True(column.ReadsExchangeCapacity);
-        double[] two = [1, 2], more = [1, 2, 3];
+        double[] two = [1, 2], other = [4, 5], more = [1, 2, 3];
         Assert.Equal("exchangeCapacity", Assert.Throws<ArgumentException>(() => column.Rates(two, [], new double[2], new RowStatus[2], [])).ParamName);
         Assert.Equal("rates", Assert.Throws<ArgumentException>(() => column.Rates(two, two, more, new RowStatus[2], [])).ParamName);
         Assert.Equal("status", Assert.Throws<ArgumentException>(() => column.Rates(two, two, new double[2], new RowStatus[1], [])).ParamName);
         Assert.Equal("flags", Assert.Throws<ArgumentException>(() => column.Rates(two, two, new double[2], new RowStatus[2], new ulong[1])).ParamName);
-        Assert.Equal("rates", Assert.Throws<ArgumentException>(() => column.Rates(two, more.AsSpan(0, 2), two, new RowStatus[2], [])).ParamName);
-        Assert.Equal("high", Assert.Throws<ArgumentException>(() => column.Ranges(two, more.AsSpan(0, 2), more.AsSpan(0, 2), more.AsSpan(1, 2), new RowStatus[2], [])).ParamName);
+        Assert.Equal("rates", Assert.Throws<ArgumentException>(() => column.Rates(two, other, two, new RowStatus[2], [])).ParamName);
+        Assert.Equal("high", Assert.Throws<ArgumentException>(() => column.Ranges(two, other, more.AsSpan(0, 2), more.AsSpan(1, 2), new RowStatus[2], [])).ParamName);
         column.Rates([], [], [], [], []);
         var known = ColumnOf(RecommendationSystem.Find("TS-2020"), PlantNutrient.Potash, CropUse.Browsed(CropRow.Corn), Extractant.Mehlich3, SoilTestUnit.PartsPerMillion, Known with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9) });
         Assert.False(known.ReadsExchangeCapacity);
