@@ -48,7 +48,7 @@ try
     double sum = rates.Where(double.IsFinite).Sum();
     bool isEqual = total[0] is long answered && answered == rates.LongCount(double.IsFinite)
         && total[1] is double inAll && Math.Abs(inAll - sum) <= 1e-9 * sum;
-    Say($"{(isEqual ? "both say the same" : "they differ")}");
+    Console.WriteLine(isEqual ? "both say the same" : "they differ");
     return isEqual ? 0 : 1;
 }
 finally

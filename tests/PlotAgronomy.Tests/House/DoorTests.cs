@@ -3,6 +3,7 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using PlotAgronomy.Calendar;
+using PlotAgronomy.Columns;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Records;
 using PlotAgronomy.Sheets;
@@ -79,7 +80,16 @@ public partial class DoorTests
         return reached;
     });
 
-    private static HashSet<Type> MadeBehindADoor => [.. Booked.Value.Made, .. Timed.Value.Made, .. Solved.Value.Made, .. Compared.Value.Made, .. Calibrated.Value.Made];
+    /// <summary>A table of soil tests: what is read of it and answered.</summary>
+    private static readonly Lazy<ReachedCode> Tabled = new(() =>
+    {
+        var reached = new ReachedCode(HouseAssembly.Library);
+        Type[] doors = [typeof(ReportTable), typeof(ReportAnswers), typeof(LaboratoryProfile)];
+        reached.From([.. doors.SelectMany(d => d.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)), .. GettersOf([.. doors, typeof(ReportAnswer)])]);
+        return reached;
+    });
+
+    private static HashSet<Type> MadeBehindADoor => [.. Tabled.Value.Made, .. Booked.Value.Made, .. Timed.Value.Made, .. Solved.Value.Made, .. Compared.Value.Made, .. Calibrated.Value.Made];
 
     private static ImmutableArray<(string Type, string Want, string Page)> FromCode =>
         [

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
@@ -10,6 +11,8 @@ namespace PlotAgronomy.Columns;
 /// <param name="Unit">What stands behind the number; empty for nothing.</param>
 internal readonly partial record struct CellNumber(double Value, bool IsUpperLimit, string Unit)
 {
+    private static readonly SearchValues<char> DigitsAndPoint = SearchValues.Create("0123456789.");
+
     private static readonly string[] SignsOfNothing = ["", "-", "--", "n/a", "na", "n.a.", "nt", "not tested", "not stated"];
 
     /// <summary>Whether a cell says that nothing was measured.</summary>
@@ -17,7 +20,8 @@ internal readonly partial record struct CellNumber(double Value, bool IsUpperLim
 
     internal static bool TryRead(string cell, out CellNumber number, out string problem)
     {
-        if (IsPlain(cell) && double.TryParse(cell, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double plain))
+        const NumberStyles WithPointAlone = NumberStyles.AllowDecimalPoint;
+        if (IsPlain(cell) && double.TryParse(cell, WithPointAlone, CultureInfo.InvariantCulture, out double plain))
         {
             (number, problem) = (new(plain, false, ""), "");
             return true;
@@ -51,7 +55,7 @@ internal readonly partial record struct CellNumber(double Value, bool IsUpperLim
     }
 
     /// <summary>Nearly every cell is, and then nothing has to be looked for.</summary>
-    private static bool IsPlain(string cell) => cell.AsSpan().IndexOfAnyExcept("0123456789.") < 0;
+    private static bool IsPlain(string cell) => cell.AsSpan().IndexOfAnyExcept(DigitsAndPoint) < 0;
 
     /// <summary>A comma before three digits parts thousands, before any other number of them it is a decimal comma.</summary>
     private static bool TryNumber(string text, out double value)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 

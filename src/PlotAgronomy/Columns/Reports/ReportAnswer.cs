@@ -31,7 +31,8 @@ public sealed class ReportAnswer
     /// <summary>Gets the crop row; null where nobody names one.</summary>
     public CropRow? Crop { get; }
 
-    /// <summary>Gets the lime as the institution prints it, zero where none is due; null where the method does not answer.</summary>
+    /// <summary>Gets the lime as the institution prints it, zero where none is due; null where the method does not
+    /// answer.</summary>
     public LimeRate? Lime { get; }
 
     /// <summary>Gets the need for phosphate (P2O5); null where the system does not answer.</summary>

@@ -54,8 +54,7 @@ public sealed class ReportAnswers
         return other is null
             ? ApplicationRate.FromPoundsPerAcre(rates.Average(r => r.OfBasis.PoundsPerAcre))
             : throw new InvalidOperationException(
-                $"{rates[0].Basis} to {Amounts.Print(rates[0].Depth, "in", 1)} and {other.Basis} to "
-                    + $"{Amounts.Print(other.Depth, "in", 1)} are different limes: count them apart, or turn each into one material."
+                $"{Words(rates[0])} and {Words(other)} are different limes: count them apart, or turn each into one material."
             );
     }
 
@@ -99,6 +98,8 @@ public sealed class ReportAnswers
     public override string ToString() =>
         $"{Amounts.Print(Rows.Length, 0)} reports: lime for {Count(r => r.Lime is not null)}, "
         + $"P2O5 for {Count(r => r.Phosphate is not null)}, K2O for {Count(r => r.Potash is not null)}";
+
+    private static string Words(LimeRate rate) => $"{rate.Basis} to {Amounts.Print(rate.Depth, "in", 1)}";
 
     private string Count(Func<ReportAnswer, bool> isAnswered) => Amounts.Print(Rows.Count(isAnswered), 0);
 

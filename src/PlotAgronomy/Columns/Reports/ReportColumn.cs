@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Columns;
 
-/// <summary>What a column of a table of soil tests holds, stated once: <c>"P_ppm"</c> is phosphorus by Mehlich-3 in ppm.</summary>
+/// <summary>What a column of a table of soil tests holds, stated once: <c>"P_ppm"</c> is phosphorus by Mehlich-3 in
+/// ppm.</summary>
 /// <remarks>A cell may hold its number with a unit (of a reading another one than stated is taken as it stands there), with a
 /// decimal comma, or below a limit (<c>&lt;5</c>). A blank, <c>-</c> or <c>n/a</c> is not stated. What cannot be a value, such as
 /// pH 66 or <c>6.O</c>, is a problem with its line and header, and counts as not stated.</remarks>
@@ -198,7 +199,7 @@ public sealed class ReportColumn
 
     private static ReportColumn Ph(string header, string meaning, Action<ReportDraft, double> take) =>
         Number(header, meaning, (draft, cell) =>
-            cell.Unit.Length > 0 && !cell.Unit.Equals("pH", StringComparison.OrdinalIgnoreCase) ? $"'{cell.Unit}' is no unit of pH"
+            cell.Unit is not ("" or "pH" or "PH" or "ph") ? $"'{cell.Unit}' is no unit of pH"
             : SoilReport.CheckTypedPh(cell.Value) is [var slip, ..] ? slip.Text
             : Try(() => take(draft, cell.Value)));
 

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Columns;
 
 /// <summary>What is asked of every report of a table.</summary>
+[JsonConverter(typeof(NotForJson))]
 public sealed record ReportRequest
 {
     /// <summary>Gets the lime method; null to ask no lime.</summary>
@@ -34,7 +36,11 @@ public sealed record ReportRequest
     public IReadOnlyDictionary<string, CropRow> CropWords
     {
         get;
-        init => field = new Dictionary<string, CropRow>(Guard.NotNull(value, nameof(CropWords)), StringComparer.OrdinalIgnoreCase);
+        init =>
+            field = new Dictionary<string, CropRow>(
+                Guard.NotNull(value, nameof(CropWords)),
+                StringComparer.OrdinalIgnoreCase
+            );
     } = ImmutableDictionary<string, CropRow>.Empty;
 
     /// <summary>The crop row of a report; null where nobody names one, or not in known words.</summary>
@@ -58,5 +64,5 @@ public sealed record ReportRequest
     public bool Equals(ReportRequest? other) => ReferenceEquals(this, other);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => global::System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
+    public override int GetHashCode() => RuntimeHelpers.GetHashCode(this);
 }

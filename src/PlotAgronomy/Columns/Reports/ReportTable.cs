@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Columns;
 
@@ -29,8 +30,8 @@ public sealed class ReportTable
     /// <param name="columns">What its columns hold; others are left unread.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentException">No column, or two of one header.</exception>
-    /// <exception cref="PlotAgronomy.Reference.DataFormatException">No header line that names every column, or a quote that is not
-    /// closed; the message names file, line and field.</exception>
+    /// <exception cref="DataFormatException">No header line that names every column, or a quote that is not closed; the message
+    /// names file, line and field.</exception>
     public static ReportTable Read(string text, string file, params IReadOnlyList<ReportColumn> columns) =>
         Read(text, file, null, columns);
 

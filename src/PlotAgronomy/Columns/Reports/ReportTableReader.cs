@@ -6,6 +6,8 @@ namespace PlotAgronomy.Columns;
 /// <summary>Reads a table of soil tests.</summary>
 internal sealed class ReportTableReader(string file, string? laboratory, IReadOnlyList<ReportColumn> columns)
 {
+    private static readonly char[] Separators = [',', ';', '\t'];
+
     private readonly ImmutableArray<CellProblem>.Builder problems = ImmutableArray.CreateBuilder<CellProblem>();
     private readonly Dictionary<string, int> lineOfSample = new(StringComparer.OrdinalIgnoreCase);
 
@@ -28,8 +30,9 @@ internal sealed class ReportTableReader(string file, string? laboratory, IReadOn
             }
             else if (record.Fields.Any(f => !string.IsNullOrWhiteSpace(f)))
             {
-                string found = $"expected {Amounts.Print(headers.Length, 0)} fields, found {Amounts.Print(record.Fields.Length, 0)}";
-                problems.Add(new(record.Line, headers[0], $"{found}: the line is left out"));
+                string wanted = Amounts.PrintCount(headers.Length, "field"),
+                    found = Amounts.Print(record.Fields.Length, 0);
+                problems.Add(new(record.Line, headers[0], $"expected {wanted}, found {found}: the line is left out"));
             }
         }
 
@@ -50,8 +53,9 @@ internal sealed class ReportTableReader(string file, string? laboratory, IReadOn
         var row = new TabledReport(record.Line, draft, laboratory);
         if (row.Sample.Length > 0 && !lineOfSample.TryAdd(row.Sample, row.Line))
         {
-            string first = Amounts.Print(lineOfSample[row.Sample], 0);
-            problems.Add(new(row.Line, columns.First(c => c.IsSample).Header, $"sample '{row.Sample}' stands on line {first} already"));
+            string first = Amounts.Print(lineOfSample[row.Sample], 0),
+                header = columns.First(c => c.IsSample).Header;
+            problems.Add(new(row.Line, header, $"sample '{row.Sample}' stands on line {first} already"));
         }
 
         return row;
@@ -63,9 +67,11 @@ internal sealed class ReportTableReader(string file, string? laboratory, IReadOn
         return places.Length switch
         {
             1 => places[0],
-            0 => throw new DataFormatException(file, line, column.Header, $"no such column; there are {string.Join(", ", headers)}"),
-            _ => throw new DataFormatException(file, line, column.Header, "the column stands twice"),
+            0 => throw Refused($"no such column; there are {string.Join(", ", headers)}"),
+            _ => throw Refused("the column stands twice"),
         };
+
+        DataFormatException Refused(string problem) => new(file, line, column.Header, problem);
     }
 
     /// <summary>The sign that parts the header line into most of the stated headers.</summary>
@@ -73,7 +79,7 @@ internal sealed class ReportTableReader(string file, string? laboratory, IReadOn
     {
         int end = text.IndexOf('\n', StringComparison.Ordinal);
         string header = (end < 0 ? text : text[..end]).TrimStart('\uFEFF');
-        return new[] { ',', ';', '\t' }.MaxBy(sign =>
+        return Separators.MaxBy(sign =>
         {
             string[] parts = header.Split(sign, StringSplitOptions.TrimEntries);
             return columns.Count(c => parts.Any(p => Is(c, p.Trim('"'))));
