@@ -9,9 +9,6 @@ internal interface INeedKernel
     /// <summary>Whether the sum goes by the exchange capacity.</summary>
     bool ReadsCapacity { get; }
 
-    /// <summary>Whether the system advises a range about its rate.</summary>
-    bool HasRange { get; }
-
     /// <summary>What it may notice on its way.</summary>
     NeedRemarks Raises { get; }
 
