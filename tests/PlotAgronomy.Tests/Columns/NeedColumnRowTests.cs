@@ -22,7 +22,8 @@ public class NeedColumnRowTests
     public static TheoryData<string> Systems => [.. RecommendationSystem.Everything.Select(s => s.Id)];
 
     private static PlotSoil Known => PlotSoil.For(Report() with { SampleMoisture = SampleMoisture.FieldMoist, PrintedPhosphorusRating = "medium" })
-        with { SoilClass = SoilClass.Mineral, PhosphorusSupply = SoilSupply.Medium, ExchangeCapacityGroup = SoilSupply.High };
+        with
+    { SoilClass = SoilClass.Mineral, PhosphorusSupply = SoilSupply.Medium, ExchangeCapacityGroup = SoilSupply.High };
 
     [Fact]
     public void Half_a_hundred_published_needs_are_asked() => Assert.True(Needs.Count >= 45);

@@ -31,7 +31,7 @@ public class NutrientAllocationTests
         {
             var row = system.Accepts[0].Crops[0];
             var use = CropUse.Browsed(row, YieldFor(row, 5));
-            Assert.InRange(Allocations.BytesOf(() => system.Recommend(soil, use)), 1, 700);
+            Assert.InRange(Allocations.BytesOf(() => system.Recommend(soil, use)), 1, 800);
         });
     }
 

@@ -8,8 +8,8 @@ namespace PlotAgronomy.Columns;
 /// <remarks>
 /// <para>A row's rate is that of <see cref="RecommendationSystem.Recommend(PlotSoil, CropUse)"/>, bit for bit: lb/ac of P2O5 or
 /// K2O, not rounded; NaN where the system does not answer. Where a range is published, <see cref="Ranges"/> gives its ends. Two
-/// things differ: a value that cannot be refuses its row, not the whole call, and a row without a reading is not answered, not even
-/// by a rating that the laboratory printed.</para>
+/// things differ: a value that cannot be refuses its row, not the whole call, and a row without a reading is not answered, not
+/// even by a rating that the laboratory printed.</para>
 /// <para>A column is made once, does not change, and may be used by several threads at once; a slice of rows gives what the whole
 /// gives. Build-up and replacement, ratings and the working of one row are asked of the system itself.</para>
 /// </remarks>

@@ -4,8 +4,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Columns;
 
-/// <summary>The flags that the rows of one column of needs may have: a bit for each finding that this system can raise for a row of
-/// this crop.</summary>
+/// <summary>The flags that the rows of one column of needs may have: a bit for each finding that this system can raise for a row
+/// of this crop.</summary>
 internal sealed class NeedRowFlags
 {
     private readonly ulong[] ofRemarks;

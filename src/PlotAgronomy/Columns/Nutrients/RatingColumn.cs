@@ -6,8 +6,8 @@ namespace PlotAgronomy.Columns;
 /// <summary>Where the readings of many soils stand on one scale of a rating system: a row of a column is a soil.</summary>
 /// <remarks>
 /// <para>A row's class is that of <see cref="RatingSystem.Rate"/>. What the scale goes by besides the reading (crop, region,
-/// exchange capacity, texture, moisture of the sample, for manganese in New Jersey the water pH) is the same for all rows. A value
-/// that cannot be refuses its row, not the whole call.</para>
+/// exchange capacity, texture, moisture of the sample, for manganese in New Jersey the water pH) is the same for all rows. A
+/// value that cannot be refuses its row, not the whole call.</para>
 /// <para>A column is made once, does not change, and may be used by several threads at once.</para>
 /// </remarks>
 [JsonConverter(typeof(NotForJson))]
@@ -59,7 +59,8 @@ public sealed class RatingColumn
     /// <param name="form">Whether the readings stand for the element or its oxide.</param>
     /// <returns>The column; one that rates no row says why (<see cref="Unrated"/>).</returns>
     /// <exception cref="ArgumentOutOfRangeException">An unknown analyte, extractant, unit, crop row or form.</exception>
-    /// <exception cref="ArgumentException">A system without limits for the analyte, or a unit in which nobody measures it.</exception>
+    /// <exception cref="ArgumentException">A system without limits for the analyte, or a unit in which nobody measures
+    /// it.</exception>
     public static RatingColumn ForSystem(
         RatingSystem system,
         SoilAnalyte analyte,
@@ -78,8 +79,8 @@ public sealed class RatingColumn
 
     /// <summary>The class of every row.</summary>
     /// <param name="reading">Readings as printed; NaN where there is none.</param>
-    /// <param name="places">Takes the place of each class (<see cref="RatingClass.Order"/>), counted from 1 at the poorest; 0 where
-    /// the row is not rated. The class itself is <c>column.Scale.Classes[place - 1]</c>.</param>
+    /// <param name="places">Takes the place of each class (<see cref="RatingClass.Order"/>), counted from 1 at the poorest; 0
+    /// where the row is not rated. The class itself is <c>column.Scale.Classes[place - 1]</c>.</param>
     /// <param name="status">Takes how far each row was answered: outside the domain above the last class printed.</param>
     /// <exception cref="ArgumentException">Columns of unlike length.</exception>
     public void Places(ReadOnlySpan<double> reading, Span<byte> places, Span<RowStatus> status)

@@ -10,8 +10,6 @@ internal readonly struct ClassNeedKernel : INeedKernel
 
     public bool ReadsCapacity => false;
 
-    public bool HasRange => true;
-
     public NeedRemarks Raises
     {
         get

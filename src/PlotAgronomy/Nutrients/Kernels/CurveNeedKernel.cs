@@ -17,8 +17,6 @@ internal readonly struct CurveNeedKernel : INeedKernel
 
     public bool ReadsCapacity => false;
 
-    public bool HasRange => true;
-
     public NeedRemarks Raises => NeedRemarks.CurveTurnsUp;
 
     /// <summary>What the curve gives beyond its end too.</summary>

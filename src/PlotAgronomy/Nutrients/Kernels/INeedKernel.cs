@@ -2,15 +2,12 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>The sum of one system for one nutrient, crop and test, from doubles to doubles, all in lb/ac. The answer for one soil
 /// and a column of rows both call it.</summary>
-/// <remarks>Kernels are structs, so that a loop over rows is compiled for each of them. What is checked at the edge is not checked
-/// again: test and capacity are finite and at least 0.</remarks>
+/// <remarks>Kernels are structs, so that a loop over rows is compiled for each of them. What is checked at the edge is not
+/// checked again: test and capacity are finite and at least 0.</remarks>
 internal interface INeedKernel
 {
     /// <summary>Whether the sum goes by the exchange capacity.</summary>
     bool ReadsCapacity { get; }
-
-    /// <summary>Whether the system advises a range about its rate.</summary>
-    bool HasRange { get; }
 
     /// <summary>What it may notice on its way.</summary>
     NeedRemarks Raises { get; }

@@ -17,8 +17,6 @@ internal readonly struct IllinoisNeedKernel : IBuildUpKernel
 
     public bool ReadsCapacity => false;
 
-    public bool HasRange => false;
-
     public double Cap => double.PositiveInfinity;
 
     public NeedRemarks Raises => NeedRemarks.None;

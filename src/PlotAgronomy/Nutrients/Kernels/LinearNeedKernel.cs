@@ -19,8 +19,6 @@ internal readonly struct LinearNeedKernel : INeedKernel
 
     public bool ReadsCapacity => false;
 
-    public bool HasRange => false;
-
     public NeedRemarks Raises => NeedRemarks.None;
 
     public double Rate(double test, double capacity) =>

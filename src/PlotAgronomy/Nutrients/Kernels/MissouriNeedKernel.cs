@@ -20,8 +20,6 @@ internal readonly struct MissouriNeedKernel : IBuildUpKernel
 
     public bool ReadsCapacity => TargetPerCapacity != 0;
 
-    public bool HasRange => false;
-
     public double Cap => double.PositiveInfinity;
 
     public NeedRemarks Raises => Replaces ? NeedRemarks.NoUpperLimit : NeedRemarks.None;

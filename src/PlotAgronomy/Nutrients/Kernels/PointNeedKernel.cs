@@ -29,8 +29,6 @@ internal readonly struct PointNeedKernel : INeedKernel
 
     public bool ReadsCapacity => false;
 
-    public bool HasRange => false;
-
     public NeedRemarks Raises => NeedRemarks.None;
 
     public double Rate(double test, double capacity)

@@ -15,8 +15,6 @@ internal readonly struct TriState1995PhosphateKernel : IBuildUpKernel
 
     public bool ReadsCapacity => false;
 
-    public bool HasRange => false;
-
     public double Cap => double.PositiveInfinity;
 
     public NeedRemarks Raises => NeedRemarks.None;

@@ -23,8 +23,6 @@ internal readonly struct TriState1995PotashKernel : IBuildUpKernel
 
     public bool ReadsCapacity => true;
 
-    public bool HasRange => false;
-
     public NeedRemarks Raises => double.IsFinite(Cap) ? NeedRemarks.YearlyCap : NeedRemarks.None;
 
     internal double Critical(double capacity) => SystemMath.ByExchangeCapacity(LevelBase, LevelPerCapacity, capacity);

@@ -13,8 +13,6 @@ internal readonly struct TriState2020PhosphateKernel : IBuildUpKernel
 
     public bool ReadsCapacity => false;
 
-    public bool HasRange => false;
-
     public double Cap => double.PositiveInfinity;
 
     public NeedRemarks Raises => NeedRemarks.None;

@@ -24,8 +24,6 @@ internal readonly struct TriState2020PotashKernel : IBuildUpKernel
 
     public bool ReadsCapacity => true;
 
-    public bool HasRange => false;
-
     public double Cap => double.PositiveInfinity;
 
     public NeedRemarks Raises => NeedRemarks.None;

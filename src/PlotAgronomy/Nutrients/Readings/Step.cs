@@ -3,8 +3,8 @@ using System.Runtime.Intrinsics;
 
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>A value on one side of a limit, 0 on the other: compared without a jump, for in a column of soils nobody can guess the
-/// side of the next.</summary>
+/// <summary>A value on one side of a limit, 0 on the other: compared without a jump, for in a column of soils nobody can guess
+/// the side of the next.</summary>
 internal static class Step
 {
     /// <summary>The value below the limit; 0 from the limit on.</summary>

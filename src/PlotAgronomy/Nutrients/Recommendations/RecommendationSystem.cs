@@ -163,8 +163,8 @@ public abstract partial class RecommendationSystem
     /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
     private protected abstract SystemAnswer Answer(SystemRequest question, DomainReading reading);
 
-    /// <summary>Hands out the sum for a nutrient it answers for, made ready for this crop, soil and test; the value of the reading
-    /// is not looked at.</summary>
+    /// <summary>Hands out the sum for a nutrient it answers for, made ready for this crop, soil and test; the value of the
+    /// reading is not looked at.</summary>
     internal abstract T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user);
 
     /// <summary>The nitrogen the system prints for the crop whatever the test; null for none.</summary>

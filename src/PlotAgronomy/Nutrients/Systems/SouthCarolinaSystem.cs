@@ -51,8 +51,8 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         );
     }
 
-    /// <summary>Potash by the class of potassium. Phosphate goes by the rating that the laboratory printed, and not by the reading:
-    /// it is the same for every row that has this rating.</summary>
+    /// <summary>Potash by the class of potassium. Phosphate goes by the rating that the laboratory printed, and not by the
+    /// reading: it is the same for every row that has this rating.</summary>
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
     {
         if (reading.Nutrient == PlantNutrient.Phosphate)

@@ -147,7 +147,8 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                     + $"{Reading.Limit(OfTest.TaperStart)}; {Replacement.PutBack}."
             : OfTest.ShareDue > 0
                 ? $"{Reading.Subject} lies in the taper from {Reading.Limit(OfTest.TaperStart)} to "
-                    + $"{Reading.Limit(OfTest.TaperEnd)}, where {Amounts.Print(OfTest.ShareDue * 100, 1)} % of removal is still due; "
+                    + $"{Reading.Limit(OfTest.TaperEnd)}, "
+                    + $"where {Amounts.Print(OfTest.ShareDue * 100, 1)} % of removal is still due; "
                     + $"{Replacement.PutBack}."
             : $"{Reading.Subject} is at or above {Reading.Limit(OfTest.TaperEnd)}, so none is needed.";
 
