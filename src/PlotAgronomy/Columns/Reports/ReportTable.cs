@@ -9,11 +9,8 @@ namespace PlotAgronomy.Columns;
 [JsonConverter(typeof(NotForJson))]
 public sealed class ReportTable
 {
-    internal ReportTable(
-        ImmutableArray<TabledReport> rows,
-        ImmutableArray<CellProblem> problems,
-        ImmutableArray<string> unreadHeaders
-    ) => (Rows, Problems, UnreadHeaders) = (rows, problems, unreadHeaders);
+    private ReportTable(ReportTableReader read) =>
+        (Rows, Problems, UnreadHeaders) = (read.Rows, read.Problems, read.UnreadHeaders);
 
     /// <summary>Gets the reports in the order of the file.</summary>
     public ImmutableArray<TabledReport> Rows { get; }
@@ -50,7 +47,9 @@ public sealed class ReportTable
             throw new ArgumentException($"Two meanings are stated for the column '{twice.Key}'.", nameof(columns));
         }
 
-        return new ReportTableReader(file, laboratory, columns).Read(text);
+        var reader = new ReportTableReader(file, laboratory, columns);
+        reader.Read(text);
+        return new(reader);
     }
 
     /// <summary>A number of every report as a column, such as <c>r => r.WaterPh?.Value</c>.</summary>

@@ -8,10 +8,17 @@ internal sealed class ReportTableReader(string file, string? laboratory, IReadOn
 {
     private static readonly char[] Separators = [',', ';', '\t'];
 
+    private readonly ImmutableArray<TabledReport>.Builder rows = ImmutableArray.CreateBuilder<TabledReport>();
     private readonly ImmutableArray<CellProblem>.Builder problems = ImmutableArray.CreateBuilder<CellProblem>();
     private readonly Dictionary<string, int> lineOfSample = new(StringComparer.OrdinalIgnoreCase);
 
-    internal ReportTable Read(string text)
+    internal ImmutableArray<TabledReport> Rows => rows.ToImmutable();
+
+    internal ImmutableArray<CellProblem> Problems => problems.ToImmutable();
+
+    internal ImmutableArray<string> UnreadHeaders { get; private set; } = [];
+
+    internal void Read(string text)
     {
         var records = CsvRecords.Split(file, text, SeparatorOf(text));
         if (records.Count == 0)
@@ -21,7 +28,7 @@ internal sealed class ReportTableReader(string file, string? laboratory, IReadOn
 
         ImmutableArray<string> headers = [.. records[0].Fields.Select(h => h.Trim())];
         int[] places = [.. columns.Select(c => PlaceOf(c, headers, records[0].Line))];
-        var rows = ImmutableArray.CreateBuilder<TabledReport>(records.Count - 1);
+        UnreadHeaders = [.. headers.Where((_, place) => !places.Contains(place))];
         foreach (var record in records.Skip(1))
         {
             if (record.Fields.Length == headers.Length)
@@ -35,8 +42,6 @@ internal sealed class ReportTableReader(string file, string? laboratory, IReadOn
                 problems.Add(new(record.Line, headers[0], $"expected {wanted}, found {found}: the line is left out"));
             }
         }
-
-        return new(rows.ToImmutable(), problems.ToImmutable(), [.. headers.Where((_, place) => !places.Contains(place))]);
     }
 
     private TabledReport Row(CsvRecords.Record record, int[] places)
