@@ -2,8 +2,8 @@ using PlotAgronomy.Columns;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
-using PlotAgronomy.Tests.Support;
 using PlotAgronomy.Tests.Nutrients;
+using PlotAgronomy.Tests.Support;
 using static PlotAgronomy.Tests.Nutrients.SystemRequests;
 
 namespace PlotAgronomy.Tests.Columns;
