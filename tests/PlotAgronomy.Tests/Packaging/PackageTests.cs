@@ -31,6 +31,48 @@ public class PackageTests(PackedLibrary packed) : IClassFixture<PackedLibrary>
         Assert.Contains("food-plot", xml.Descendants().Single(e => e.Name.LocalName == "tags").Value, StringComparison.Ordinal);
     }
 
+    /// <summary>The next major version of a dependency may break what is promised here: it is not taken unasked.</summary>
+    [Fact]
+    public void No_dependency_reaches_into_its_next_major_version()
+    {
+        using var package = ZipFile.OpenRead(packed.PackagePath);
+        using var spec = package.GetEntry("PlotAgronomy.nuspec")!.Open();
+        var ranges = XDocument.Load(spec).Descendants().Where(e => e.Name.LocalName == "dependency").Select(e => e.Attribute("version")!.Value);
+        Assert.Equal(["[5.0.0, 6.0.0)", "[5.75.1, 6.0.0)"], ranges.Order());
+    }
+
+    /// <summary>A page of a package has no folder beside it: whatever it links to would be dead.</summary>
+    [Fact]
+    public void The_page_of_the_package_is_short_links_to_no_file_and_shows_the_quick_start()
+    {
+        string page = File.ReadAllText(Repository.PathOf("src/PlotAgronomy/PACKAGE.md"));
+        using var package = ZipFile.OpenRead(packed.PackagePath);
+        using var inside = new StreamReader(package.GetEntry("README.md")!.Open());
+        Assert.Equal(page, inside.ReadToEnd());
+        Assert.DoesNotContain("](", page, StringComparison.Ordinal);
+        string[] lines = page.Split('\n'), readme = File.ReadAllLines(Repository.PathOf("README.md"));
+        Assert.InRange(lines.Length, 20, 80);
+        Assert.Equal(Block(readme, "```csharp"), Block(lines, "```csharp"));
+        Assert.Equal(Block(readme, "```text"), Block(lines, "```text"));
+    }
+
+    /// <summary>Who builds the sources anew can see that the package came from them.</summary>
+    [Fact]
+    public void The_same_sources_in_another_folder_make_the_same_bytes()
+    {
+        string clone = Path.Combine(packed.Folder, "another folder");
+        var (cloned, said) = DotnetCommand.RunProgram("git", Repository.Root, "clone", "-q", ".", clone);
+        Assert.True(cloned == 0, said);
+        string[] built = [.. new[] { Repository.Root, clone }.Select(folder =>
+        {
+            string output = Path.Combine(packed.Folder, $"bytes of {Path.GetFileName(folder)}");
+            var (exit, log) = DotnetCommand.Run(folder, "build", "src/PlotAgronomy", "-c", "Release", "-p:RunAnalyzers=false", "-p:ContinuousIntegrationBuild=true", "-o", Path.Combine(output, "out"), $"-p:IntermediateOutputPath={output}/obj/");
+            Assert.True(exit == 0, log);
+            return Path.Combine(output, "out", "PlotAgronomy.dll");
+        })];
+        Assert.True(File.ReadAllBytes(built[0]).AsSpan().SequenceEqual(File.ReadAllBytes(built[1])), "the bytes differ");
+    }
+
     [Fact]
     public void The_quick_start_of_the_README_runs_against_the_package()
     {
