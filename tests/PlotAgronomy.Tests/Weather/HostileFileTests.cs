@@ -45,6 +45,21 @@ public class HostileFileTests
         Assert.Empty(forecast.Blocks);
     }
 
+    /// <summary>A chance of the 20th and rain of the 23rd: of the days between nothing is known, and nothing is made up.</summary>
+    [Fact]
+    public void A_gap_between_two_layers_is_no_block()
+    {
+        const string Chance =
+            """
+            "probabilityOfPrecipitation":{"uom":"wmoUnit:percent","values":[{"validTime":"2024-02-20T12:00:00Z/PT1H","value":60}]}
+            """;
+        string grid = Layer("wmoUnit:mm", Entry);
+        var forecast = WeatherForecast.ReadGrid($"{grid.TrimEnd()[..^1]},{Chance}}}", "f");
+        Assert.Equal([20, 23], forecast.Blocks.Select(b => b.Slot.Start.Day));
+        Assert.Equal(new double?[] { 0.6, null }, forecast.Blocks.Select(b => b.Chance));
+        Assert.Equal([false, true], forecast.Blocks.Select(b => b.Millimeters is not null));
+    }
+
     [Fact]
     public void A_document_cut_off_anywhere_is_refused_and_names_its_line()
     {

@@ -24,12 +24,11 @@ internal static class RainBlocks
         for (; start < last; start += Step)
         {
             var slot = new TimeSlot(start, start + Step);
-            var known = Known(slot, rain, chance);
             double? highest = chance.Highest(slot) / 100;
             double? amount = rain.HoursKnown(slot) > 0 ? rain.Sum(slot) : null;
             if (highest is not null || amount is not null)
             {
-                blocks.Add(new(known, highest, amount));
+                blocks.Add(new(Known(slot, rain, chance), highest, amount));
             }
         }
 
