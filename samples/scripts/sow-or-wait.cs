@@ -9,13 +9,14 @@ using PlotAgronomy.Weather;
 using UnitsNet;
 
 var eastern = TimeZoneInfo.CreateCustomTimeZone("eastern", TimeSpan.FromHours(-4), "eastern summer time", "eastern summer time");
-var today = new DateOnly(2026, 8, 24);
+var freezing = Temperature.FromDegreesFahrenheit(32);
+var today = new DateOnly(2026, 8, 3);
 
 // The forecast as a person reads it off: chance of rain in percent, inches, high and low in degrees Fahrenheit.
 (double Chance, double Inches, double High, double Low)[] told =
 [
-    (10, 0, 84, 62), (20, 0, 86, 64), (70, 0.5, 79, 63), (80, 0.7, 74, 60), (40, 0.1, 76, 58),
-    (20, 0, 78, 57), (10, 0, 80, 58), (30, 0.1, 79, 60), (40, 0.2, 77, 59), (20, 0, 76, 56),
+    (10, 0, 86, 64), (10, 0, 87, 65), (20, 0, 88, 66), (20, 0.05, 85, 66), (30, 0.1, 82, 63), (20, 0, 81, 61),
+    (40, 0.2, 80, 62), (70, 0.6, 76, 61), (80, 0.5, 74, 60), (30, 0.1, 77, 59), (20, 0, 79, 60), (20, 0, 80, 60),
 ];
 var forecast = WeatherForecast.FromLines([.. told.Select((day, i) => new TypedForecastLine
 {
@@ -26,7 +27,8 @@ var forecast = WeatherForecast.FromLines([.. told.Select((day, i) => new TypedFo
     Low = Temperature.FromDegreesFahrenheit(day.Low),
 })], eastern);
 
-var answer = PlantingDecision.Of(new DecisionRequest
+// Frost: one year in ten by 28 September, every second year by 9 October.
+var decision = PlantingDecision.Of(new DecisionRequest
 {
     Kinds =
     [
@@ -38,24 +40,19 @@ var answer = PlantingDecision.Of(new DecisionRequest
     Where = GeoPoint.FromDegrees(42.7, -74.2),
     Texture = SoilTexture.SiltLoam,
     Region = PlantingRegion.North,
-    Frost = FrostDates.FromQuantiles(Temperature.FromDegreesFahrenheit(32), new(2026, 9, 28), new(2026, 10, 9), new(2026, 10, 22)),
-});
-var decision = answer.Value;
+    Frost = FrostDates.FromQuantiles(freezing, new(2026, 9, 28), new(2026, 10, 9), new(2026, 10, 22)),
+}).Value;
 
-foreach (var day in decision.Days)
-{
-    Console.WriteLine($"{day}; half an inch of rain within a week: {day.Enough}");
-}
-
-Console.WriteLine($"\nToday: {decision}");
-Console.WriteLine($"just ahead of the rain: {decision.JustAheadOfRain}");
+Console.WriteLine($"On {today:yyyy-MM-dd}: {decision}");
 foreach (var reason in decision.Days[0].Reasons)
 {
     Console.WriteLine($"  {reason.Text}");
 }
 
-foreach (var kind in decision.TimeLeft)
+Console.WriteLine("\nHalf an inch of rain in the week from that day on:");
+foreach (var day in decision.Days)
 {
-    Console.WriteLine($"  {kind}");
+    Console.WriteLine($"  {day}, {day.Enough}");
 }
-foreach (var finding in decision.Findings) Console.WriteLine(finding);
+
+Console.WriteLine($"\nLast sensible days: {string.Join("; ", decision.TimeLeft)}");
