@@ -161,7 +161,7 @@ public abstract partial class RecommendationSystem
     /// <summary>The nitrogen the system prints for the crop whatever the test; null for none.</summary>
     private protected virtual NutrientNeed? NeedOfCrop(SystemRequest question) => null;
 
-    private protected UnansweredNutrient Refuse(
+    private protected static UnansweredNutrient Refuse(
         PlantNutrient nutrient,
         SystemRequest question,
         string code,
@@ -169,7 +169,7 @@ public abstract partial class RecommendationSystem
         NutrientRating? rating = null
     ) => new(question, nutrient, code, reason) { Rating = rating };
 
-    private protected UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<string> fact) =>
+    private protected static UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<string> fact) =>
         Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
 
     /// <summary>The printed scale of a test for a crop row.</summary>

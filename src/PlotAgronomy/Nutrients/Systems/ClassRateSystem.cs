@@ -111,12 +111,12 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         return null;
     }
 
-    private UnansweredNutrient BeyondTheTable(SystemRequest question, DomainReading reading) =>
+    private static UnansweredNutrient BeyondTheTable(SystemRequest question, DomainReading reading) =>
         Refuse(reading.Nutrient, question, NutrientCodes.BeyondPrintedTable, () =>
             $"{reading.Words} lies above the last class it prints, where the rate is none already"
         );
 
-    private UnansweredNutrient NoRate(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private static UnansweredNutrient NoRate(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,
@@ -125,7 +125,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             rating
         );
 
-    private UnansweredNutrient NoYield(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private static UnansweredNutrient NoYield(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,
@@ -134,7 +134,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             rating
         );
 
-    private NutrientNeed NeedFrom(SystemRequest question, DomainReading reading, RatingScale scale, ClassRate row)
+    private static Need NeedFrom(SystemRequest question, DomainReading reading, RatingScale scale, ClassRate row)
     {
         double low = row.ToRate(row.Low, question.Crop.Yield?.PerAcre ?? 0).PoundsPerAcre;
         var status = Statuses.WeakestOf(scale.StatusOf(scale.ClassOf(reading.Value)!), row.Origin.Status);

@@ -33,7 +33,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
 
     private static bool IsShort(RatingClass found) => found.Order == 1;
 
-    private UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private static UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,

@@ -40,7 +40,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     private static double CutOf(SystemRequest question) =>
         AnyCell(question).Nitrogen > 0 && question.Soil.Region == SoilRegion.Piedmont ? NitrogenCut : 0;
 
-    private SystemAnswer PotashBy(SystemRequest question, DomainReading reading)
+    private static SystemAnswer PotashBy(SystemRequest question, DomainReading reading)
     {
         var found = PotassiumScale(question).ClassOf(reading.Value)!;
         var cell = FirstCell(question.Crop.Row, null, found.Name)!;
@@ -113,7 +113,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             ? PhosphateBy(question)
             : (SystemAnswer?)null;
 
-    private SystemAnswer PhosphateBy(SystemRequest question)
+    private static SystemAnswer PhosphateBy(SystemRequest question)
     {
         const PlantNutrient Nutrient = PlantNutrient.Phosphate;
         string? printed = PrintedRating(question);
