@@ -165,6 +165,47 @@ internal static class HandLoops
         }
     }
 
+    /// <summary>Phosphate of corn that is browsed, Tri-State 2020 (SOIL-TS1b, SOIL-TS7).</summary>
+    internal static void Phosphate(double[] test, double[] rates, RowStatus[] status, ulong[] flags)
+    {
+        for (int i = 0; i < test.Length; i++)
+        {
+            double ppm = test[i];
+            if (!(ppm >= 0 && ppm <= double.MaxValue))
+            {
+                (rates[i], status[i], flags[i]) = double.IsNaN(ppm) ? (ppm, RowStatus.Missing, 2UL) : (double.NaN, RowStatus.Implausible, 1UL);
+            }
+            else
+            {
+                double pounds = Math.Max(0, 20 - ppm) * 5;
+                (rates[i], status[i], flags[i]) = (pounds, pounds == 0 ? RowStatus.NoneNeeded : RowStatus.Answered, 0);
+            }
+        }
+    }
+
+    /// <summary>Potash of corn that is browsed, Tri-State 2020 (SOIL-TS6, SOIL-TS7).</summary>
+    internal static void Potash(double[] test, double[] capacity, double[] rates, RowStatus[] status, ulong[] flags)
+    {
+        for (int i = 0; i < test.Length; i++)
+        {
+            double ppm = test[i];
+            double meq = capacity[i];
+            if (ppm < 0 || double.IsInfinity(ppm) || meq < 0 || meq > 300)
+            {
+                (rates[i], status[i], flags[i]) = (double.NaN, RowStatus.Implausible, 1UL);
+            }
+            else if (double.IsNaN(ppm + meq))
+            {
+                (rates[i], status[i], flags[i]) = (double.NaN, RowStatus.Missing, 2UL);
+            }
+            else
+            {
+                double pounds = Math.Max(0, (meq <= 5 ? 100 : 120) - ppm) * (1 + (0.05 * meq));
+                (rates[i], status[i], flags[i]) = (pounds, pounds == 0 ? RowStatus.NoneNeeded : RowStatus.Answered, 0);
+            }
+        }
+    }
+
     private static bool CannotBe(double ph, double read) => ph <= 0 || ph > 14 || read <= 0 || read > 14;
 
     private static bool Contradicts(double ph, double read, double start, double noAcidityFrom) =>

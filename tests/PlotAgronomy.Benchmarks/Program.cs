@@ -1,3 +1,11 @@
 using BenchmarkDotNet.Running;
+using PlotAgronomy.Benchmarks;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+if (args is ["ratios"])
+{
+    Ratios.Print();
+}
+else
+{
+    BenchmarkSwitcher.FromAssembly(typeof(ColumnBenchmarks).Assembly).Run(args);
+}

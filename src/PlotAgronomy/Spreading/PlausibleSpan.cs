@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Between what a figure of a spreader lies.</summary>
@@ -25,4 +27,8 @@ internal readonly struct PlausibleSpan
     internal string InWords => $"{Amounts.Print(least, 2)} to {Amounts.Print(most, 0)} {Unit}";
 
     internal bool Holds(double value) => value >= lowEdge && value <= highEdge;
+
+    internal Vector256<double> Holds(Vector256<double> value) =>
+        Vector256.GreaterThanOrEqual(value, Vector256.Create(lowEdge))
+        & Vector256.LessThanOrEqual(value, Vector256.Create(highEdge));
 }

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Spreading;
 
 /// <summary>Kernels of the spreader sums: doubles in the units of their names. The constants are exact.</summary>
@@ -9,7 +11,14 @@ internal static class SpreaderMath
     internal const double FlowConstant = ExactUnits.SquareFeetPerAcre / FeetPerMinutePerMph;
 
     internal static double PoundsPerAcre(double poundsPerMinute, double milesPerHour, double swathFeet) =>
-        poundsPerMinute * FlowConstant / (milesPerHour * swathFeet);
+        PoundsPerAcre(Vector256.Create(poundsPerMinute), Vector256.Create(milesPerHour), Vector256.Create(swathFeet)).ToScalar();
+
+    /// <summary>The same of four runs at once.</summary>
+    internal static Vector256<double> PoundsPerAcre(
+        Vector256<double> poundsPerMinute,
+        Vector256<double> milesPerHour,
+        Vector256<double> swathFeet
+    ) => poundsPerMinute * FlowConstant / (milesPerHour * swathFeet);
 
     internal static double PoundsPerMinute(double poundsPerAcre, double milesPerHour, double swathFeet) =>
         poundsPerAcre * milesPerHour * swathFeet / FlowConstant;

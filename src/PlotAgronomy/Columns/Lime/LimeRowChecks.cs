@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using PlotAgronomy.Liming;
 using PlotAgronomy.Soil;
@@ -19,7 +20,7 @@ internal sealed class LimeRowChecks
     private readonly double mostReading;
     private readonly double highBufferPh;
     private readonly ulong[] codeOfStop;
-    private readonly ulong[] flagsOfRemarks;
+    private readonly (ulong Remark, ulong Flag)[] flagOfRemark;
     private readonly ulong impossible;
     private readonly ulong swapped;
     private readonly ulong contradictory;
@@ -40,7 +41,10 @@ internal sealed class LimeRowChecks
         var flags = new LimeRowFlags(method, targetPh, soilClass, buffer);
         Findings = flags.Findings;
         codeOfStop = Array.ConvertAll(Enum.GetValues<LimeStop>(), stop => CodeOf(stop, flags));
-        flagsOfRemarks = [.. Enumerable.Range(0, 2 * (int)LimeRemarks.NeedOutside).Select(r => flags.Of((LimeRemarks)r))];
+        flagOfRemark =
+        [
+            .. Enum.GetValues<LimeRemarks>().Select(r => ((ulong)r, flags.Of(r))).Where(pair => pair.Item2 != 0),
+        ];
         impossible = RowCode.Of(RowStatus.Implausible, flags.Impossible);
         swapped = RowCode.Of(RowStatus.Implausible, flags.Swapped);
         contradictory = RowCode.Of(RowStatus.Implausible, flags.Contradictory);
@@ -52,6 +56,7 @@ internal sealed class LimeRowChecks
     internal RowFindings Findings { get; }
 
     /// <summary>Codes of four rows before their sum: a row that nothing stops counts as answered.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Vector256<ulong> Stops(Vector256<double> waterPh, Vector256<double> reading)
     {
         var code = stops.Of(waterPh, isTextureRead ? reading : Vector256.Create(double.NaN), codeOfStop);
@@ -71,10 +76,23 @@ internal sealed class LimeRowChecks
         return RowCode.When(cannotBe, impossible, code);
     }
 
-    internal ulong FlagsOf(LimeRemarks remarks) => flagsOfRemarks[(int)remarks];
+    /// <summary>The flags of what was noticed in four sums.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal Vector256<ulong> FlagsOf(Vector256<ulong> remarks)
+    {
+        var flags = Vector256<ulong>.Zero;
+        foreach (var (remark, flag) in flagOfRemark)
+        {
+            var noticed = ~Vector256.Equals(remarks & Vector256.Create(remark), Vector256<ulong>.Zero);
+            flags |= noticed & Vector256.Create(flag);
+        }
+
+        return flags;
+    }
 
     /// <summary>Joins codes and sums: rates, and the codes with what the sum adds. The sum of a stopped row is not looked
     /// at.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal (Vector256<double> Rates, Vector256<ulong> Codes) Answer(Vector256<ulong> code, Vector256<double> poundsPerAcre)
     {
         var zero = Vector256<double>.Zero;

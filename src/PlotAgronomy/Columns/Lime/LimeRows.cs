@@ -21,6 +21,9 @@ internal abstract class LimeRows
     private sealed class Maker(LimeRowChecks checks) : ILimeKernelUser<LimeRows>
     {
         public LimeRows Use<TKernel>(TKernel kernel)
-            where TKernel : struct, ILimeKernel => new LimeRowsBy<TKernel>(kernel, checks);
+            where TKernel : struct, ILimeKernel =>
+            kernel is TableLimeKernel table
+                ? new LimeRowsBy<TableLimeKernel>(table, checks)
+                : new LimeRowsBy<LimeOneByOne<TKernel>>(new(kernel), checks);
     }
 }

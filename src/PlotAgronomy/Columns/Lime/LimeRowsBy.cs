@@ -4,9 +4,9 @@ using PlotAgronomy.Liming;
 
 namespace PlotAgronomy.Columns;
 
-/// <summary>The rows of a lime column by one kernel: checks for four rows at once, the sum row by row.</summary>
-internal sealed class LimeRowsBy<TKernel>(TKernel kernel, LimeRowChecks checks) : LimeRows
-    where TKernel : struct, ILimeKernel
+/// <summary>The rows of a lime column by one sum, four rows at once.</summary>
+internal sealed class LimeRowsBy<TSum>(TSum sum, LimeRowChecks checks) : LimeRows
+    where TSum : struct, ILimeSumOfFour
 {
     private const int AtOnce = 4;
 
@@ -65,40 +65,11 @@ internal sealed class LimeRowsBy<TKernel>(TKernel kernel, LimeRowChecks checks) 
         var readings = Vector256.Create(reading);
         var code = checks.Stops(phs, readings);
         var going = RowCode.Is(code, RowStatus.Answered);
-        var pounds = Vector256.Create(
-            Sum(0, waterPh, reading, going, out ulong first),
-            Sum(1, waterPh, reading, going, out ulong second),
-            Sum(2, waterPh, reading, going, out ulong third),
-            Sum(3, waterPh, reading, going, out ulong fourth)
-        );
-        code |= Vector256.Create(first, second, third, fourth) & going;
+        var pounds = sum.PoundsPerAcre(readings, phs, going, out var remarks);
+        code |= checks.FlagsOf(remarks) & going;
         (var answers, code) = checks.Answer(code, pounds);
         answers.CopyTo(rates);
         RowCode.FlagsOf(code).CopyTo(flags);
-        var statuses = RowCode.StatusOf(code);
-        for (int row = 0; row < AtOnce; row++)
-        {
-            status[row] = (RowStatus)statuses.GetElement(row);
-        }
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private double Sum(
-        int row,
-        ReadOnlySpan<double> waterPh,
-        ReadOnlySpan<double> reading,
-        Vector256<ulong> going,
-        out ulong flags
-    )
-    {
-        if (!TKernel.IsTotal && going.GetElement(row) == 0)
-        {
-            flags = 0;
-            return double.NaN;
-        }
-
-        double pounds = kernel.PoundsPerAcre(reading[row], waterPh[row], out var remarks);
-        flags = remarks == LimeRemarks.None ? 0 : checks.FlagsOf(remarks);
-        return pounds;
+        RowStatuses.Write(RowCode.StatusOf(code), status);
     }
 }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Columns;
@@ -14,6 +15,14 @@ internal static class NeedRowLimits
     internal static bool CanBeRead(double reading) => reading >= 0 && reading <= double.MaxValue;
 
     internal static bool CanBeCapacity(double capacity) => capacity >= 0 && capacity <= HighestCapacity;
+
+    internal static Vector256<double> CanBeRead(Vector256<double> reading) =>
+        Vector256.GreaterThanOrEqual(reading, Vector256<double>.Zero)
+        & Vector256.LessThanOrEqual(reading, Vector256.Create(double.MaxValue));
+
+    internal static Vector256<double> CanBeCapacity(Vector256<double> capacity) =>
+        Vector256.GreaterThanOrEqual(capacity, Vector256<double>.Zero)
+        & Vector256.LessThanOrEqual(capacity, Vector256.Create(HighestCapacity));
 
     /// <summary>What a row is whose reading or capacity cannot be used.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.Columns;
@@ -9,6 +10,8 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
 {
     /// <summary>Rows that are gone through several times while they are still near at hand.</summary>
     private const int RowsAtOnce = 512;
+
+    private readonly NeedRemarks raises = kernel.Raises;
 
     internal override bool ReadsCapacity { get; } = kernel.ReadsCapacity && double.IsNaN(capacityOfAll);
 
@@ -28,11 +31,9 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
             var capacities = ReadsCapacity ? capacity[rows] : capacity;
             Rates(tests, capacities, rates[rows]);
             RowStatuses.OfRates(rates[rows], status[rows]);
-            Refuse(tests, capacities, status[rows]);
-            if (!found.IsEmpty)
-            {
-                Remarks(tests, capacities, rates[rows], status[rows], found[rows]);
-            }
+            var flags = found.IsEmpty ? found : found[rows];
+            Remarks(tests, capacities, rates[rows], flags);
+            Refuse(tests, capacities, status[rows], flags);
         }
     }
 
@@ -60,19 +61,32 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
         }
     }
 
-    /// <summary>Calls nothing that is not inlined, so that what the kernel holds stays at hand.</summary>
+    /// <summary>Calls nothing that is not inlined, so that what the kernel holds stays at hand. A row that cannot be used is
+    /// summed with a reading of 0, and its rate is left out.</summary>
     private void Rates(ReadOnlySpan<double> tests, ReadOnlySpan<double> capacity, Span<double> rates)
     {
         var sum = kernel;
-        for (int i = 0; i < tests.Length; i++)
+        int row = 0;
+        for (; row <= tests.Length - Vector256<double>.Count; row += Vector256<double>.Count)
         {
-            double ofRow = CapacityOf(capacity, i);
-            rates[i] = IsUsable(tests[i], ofRow) ? sum.Rate(tests[i], ofRow) : double.NaN;
+            var four = Vector256.Create(tests[row..]);
+            var capacities = CapacitiesOf(capacity, row);
+            var usable = NeedRowLimits.CanBeRead(four);
+            usable &= kernel.ReadsCapacity ? NeedRowLimits.CanBeCapacity(capacities) : usable;
+            Vector256
+                .ConditionalSelect(usable, sum.Rates(four & usable, capacities & usable), Vector256.Create(double.NaN))
+                .CopyTo(rates[row..]);
+        }
+
+        for (; row < tests.Length; row++)
+        {
+            double ofRow = CapacityOf(capacity, row);
+            rates[row] = IsUsable(tests[row], ofRow) ? sum.Rate(tests[row], ofRow) : double.NaN;
         }
     }
 
     /// <summary>Says of rows without a rate what is wrong with their values.</summary>
-    private void Refuse(ReadOnlySpan<double> tests, ReadOnlySpan<double> capacity, Span<RowStatus> status)
+    private void Refuse(ReadOnlySpan<double> tests, ReadOnlySpan<double> capacity, Span<RowStatus> status, Span<ulong> found)
     {
         for (int i = 0, step; (step = status[i..].IndexOf(RowStatus.OutsideDomain)) >= 0; i++)
         {
@@ -80,25 +94,33 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
             if (!IsUsable(tests[i], CapacityOf(capacity, i)))
             {
                 status[i] = NeedRowLimits.StatusOfUnusable(tests[i], CapacityOf(capacity, i));
+                if (!found.IsEmpty)
+                {
+                    found[i] = Flags.OfUnusable(status[i]);
+                }
             }
         }
     }
 
+    /// <summary>Flags of what the sums notice; those of rows that cannot be used are written over.</summary>
     private void Remarks(
         ReadOnlySpan<double> tests,
         ReadOnlySpan<double> capacity,
         ReadOnlySpan<double> rates,
-        ReadOnlySpan<RowStatus> status,
         Span<ulong> found
     )
     {
-        var sum = kernel;
-        for (int i = 0; i < tests.Length; i++)
+        if (raises == NeedRemarks.None)
         {
-            found[i] =
-                status[i] <= RowStatus.OutsideDomain
-                    ? Flags.Of(sum.Remarks(tests[i], CapacityOf(capacity, i), rates[i]))
-                    : Flags.OfUnusable(status[i]);
+            found.Clear();
+            return;
+        }
+
+        var sum = kernel;
+        for (int i = 0; i < found.Length; i++)
+        {
+            double ofRow = CapacityOf(capacity, i);
+            found[i] = IsUsable(tests[i], ofRow) ? Flags.Of(sum.Remarks(tests[i], ofRow, rates[i])) : 0;
         }
     }
 
@@ -117,6 +139,11 @@ internal sealed class NeedRowsBy<TKernel>(TKernel kernel, ReadingSteps steps, do
         !kernel.ReadsCapacity ? 0
         : capacity.IsEmpty ? capacityOfAll
         : capacity[row];
+
+    private Vector256<double> CapacitiesOf(ReadOnlySpan<double> capacity, int row) =>
+        !kernel.ReadsCapacity ? Vector256<double>.Zero
+        : capacity.IsEmpty ? Vector256.Create(capacityOfAll)
+        : Vector256.Create(capacity[row..]);
 
     private bool IsUsable(double reading, double capacity) =>
         NeedRowLimits.CanBeRead(reading) && (!kernel.ReadsCapacity || NeedRowLimits.CanBeCapacity(capacity));

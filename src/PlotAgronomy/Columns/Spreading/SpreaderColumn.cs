@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.Intrinsics;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
 
@@ -11,6 +13,7 @@ public static class SpreaderColumn
     private const ulong Impossible = 1;
     private const ulong Missing = 2;
     private const ulong Unlikely = 4;
+    private const int AtOnce = 4;
 
     private static readonly Lazy<Limits> LazyLimits = new(() => new());
 
@@ -43,18 +46,14 @@ public static class SpreaderColumn
         ColumnSpans.Apart(poundsPerMinute, rates, nameof(rates));
         ColumnSpans.Apart(milesPerHour, rates, nameof(rates));
         ColumnSpans.Apart(swathFeet, rates, nameof(rates));
-        var limits = LazyLimits.Value;
-        for (int i = 0; i < rows; i++)
-        {
-            (rates[i], status[i], flags[i]) = limits.Answer(poundsPerMinute[i], milesPerHour[i], swathFeet[i]);
-        }
+        LazyLimits.Value.Answer(poundsPerMinute, milesPerHour, swathFeet, rates, status, flags);
     }
 
     /// <summary>Between what the figures of a spreader lie, read once.</summary>
     private sealed class Limits
     {
         private readonly PlausibleSpan flow = SpreadingPlausibility.Flow;
-        private readonly PlausibleSpan pace = SpreadingPlausibility.Pace;
+        private readonly PlausibleSpan speed = SpreadingPlausibility.Pace;
         private readonly PlausibleSpan swath = SpreadingPlausibility.Swath;
         private readonly PlausibleSpan rate = SpreadingPlausibility.Rate;
 
@@ -66,31 +65,83 @@ public static class SpreaderColumn
                     SpreadingCodes.Implausible,
                     ("what", "flow, pace, swath or rate"),
                     ("value", "the row"),
-                    ("limits", $"{flow.InWords}, {pace.InWords}, {swath.InWords} or {rate.InWords}")
+                    ("limits", $"{flow.InWords}, {speed.InWords}, {swath.InWords} or {rate.InWords}")
                 )
             );
 
         internal RowFindings RowFindings { get; }
 
-        internal (double Rate, RowStatus Status, ulong Flags) Answer(
-            double poundsPerMinute,
-            double milesPerHour,
-            double swathFeet
+        /// <summary>Four rows at once; those that are not plausible are looked at one by one.</summary>
+        internal void Answer(
+            ReadOnlySpan<double> poundsPerMinute,
+            ReadOnlySpan<double> milesPerHour,
+            ReadOnlySpan<double> swathFeet,
+            Span<double> rates,
+            Span<RowStatus> status,
+            Span<ulong> flags
         )
         {
-            double poundsPerAcre = SpreaderMath.PoundsPerAcre(poundsPerMinute, milesPerHour, swathFeet);
-            bool isPlausible =
-                poundsPerMinute > 0
-                && flow.Holds(poundsPerMinute)
-                && pace.Holds(milesPerHour)
-                && swath.Holds(swathFeet)
-                && rate.Holds(poundsPerAcre);
-            return isPlausible
-                ? (poundsPerAcre, RowStatus.Answered, 0)
-                : Refuse(poundsPerMinute, milesPerHour, swathFeet);
+            int row = 0;
+            for (; row <= rates.Length - AtOnce; row += AtOnce)
+            {
+                var minute = Vector256.Create(poundsPerMinute[row..]);
+                var pace = Vector256.Create(milesPerHour[row..]);
+                var width = Vector256.Create(swathFeet[row..]);
+                var acre = SpreaderMath.PoundsPerAcre(minute, pace, width);
+                var held = Holds(minute, pace, width, acre);
+                Vector256.ConditionalSelect(held, acre, Vector256.Create(double.NaN)).CopyTo(rates[row..]);
+                Vector256<ulong>.Zero.CopyTo(flags[row..]);
+                RowStatuses.Write(Vector256<ulong>.Zero, status[row..]);
+                for (uint left = ~held.ExtractMostSignificantBits() & 0xF; left != 0; left &= left - 1)
+                {
+                    int i = row + BitOperations.TrailingZeroCount(left);
+                    (status[i], flags[i]) = Refuse(poundsPerMinute[i], milesPerHour[i], swathFeet[i]);
+                }
+            }
+
+            if (row < rates.Length)
+            {
+                Last(poundsPerMinute[row..], milesPerHour[row..], swathFeet[row..], rates[row..], status[row..], flags[row..]);
+            }
         }
 
-        private static (double Rate, RowStatus Status, ulong Flags) Refuse(
+        private Vector256<double> Holds(
+            Vector256<double> minute,
+            Vector256<double> pace,
+            Vector256<double> width,
+            Vector256<double> acre
+        ) =>
+            Vector256.GreaterThan(minute, Vector256<double>.Zero)
+            & flow.Holds(minute)
+            & speed.Holds(pace)
+            & swath.Holds(width)
+            & rate.Holds(acre);
+
+        /// <summary>Fewer than four rows, filled up with rows of which nothing is known.</summary>
+        private void Last(
+            ReadOnlySpan<double> poundsPerMinute,
+            ReadOnlySpan<double> milesPerHour,
+            ReadOnlySpan<double> swathFeet,
+            Span<double> rates,
+            Span<RowStatus> status,
+            Span<ulong> flags
+        )
+        {
+            Span<double> given = stackalloc double[3 * AtOnce];
+            Span<double> found = stackalloc double[AtOnce];
+            Span<RowStatus> how = stackalloc RowStatus[AtOnce];
+            Span<ulong> why = stackalloc ulong[AtOnce];
+            given.Fill(double.NaN);
+            poundsPerMinute.CopyTo(given);
+            milesPerHour.CopyTo(given[AtOnce..]);
+            swathFeet.CopyTo(given[(2 * AtOnce)..]);
+            Answer(given[..AtOnce], given[AtOnce..(2 * AtOnce)], given[(2 * AtOnce)..], found, how, why);
+            found[..rates.Length].CopyTo(rates);
+            how[..rates.Length].CopyTo(status);
+            why[..rates.Length].CopyTo(flags);
+        }
+
+        private static (RowStatus Status, ulong Flags) Refuse(
             double poundsPerMinute,
             double milesPerHour,
             double swathFeet
@@ -100,9 +151,9 @@ public static class SpreaderColumn
                 RowValue.IsOutside(poundsPerMinute, double.Epsilon, double.MaxValue)
                 | RowValue.IsOutside(milesPerHour, double.Epsilon, double.MaxValue)
                 | RowValue.IsOutside(swathFeet, double.Epsilon, double.MaxValue);
-            return cannotBe ? (double.NaN, RowStatus.Implausible, Impossible)
-                : double.IsNaN(poundsPerMinute + milesPerHour + swathFeet) ? (double.NaN, RowStatus.Missing, Missing)
-                : (double.NaN, RowStatus.Implausible, Unlikely);
+            return cannotBe ? (RowStatus.Implausible, Impossible)
+                : double.IsNaN(poundsPerMinute + milesPerHour + swathFeet) ? (RowStatus.Missing, Missing)
+                : (RowStatus.Implausible, Unlikely);
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace PlotAgronomy.Liming;
@@ -43,6 +44,7 @@ internal readonly struct LimeStops
     /// <param name="waterPh">Water pH.</param>
     /// <param name="reading">Reading in the method's terms.</param>
     /// <param name="numbers">A number for each stop, in their order.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Vector256<ulong> Of(Vector256<double> waterPh, Vector256<double> reading, ReadOnlySpan<ulong> numbers)
     {
         // The last check first: each one overrules those that come after it.
@@ -69,6 +71,7 @@ internal readonly struct LimeStops
         return isItsSoil ? found : Vector256.Create(numbers[(int)LimeStop.Soil]);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector256<double> OutsideFormula(
         Vector256<double> waterPh,
         Vector256<double> reading,
@@ -77,6 +80,7 @@ internal readonly struct LimeStops
         Vector256.LessThan(waterPh, Vector256.Create(lowestPh))
         | (withoutPh & Vector256.LessThan(reading, Vector256.Create(lowestWithoutPh)));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<ulong> When(Vector256<double> mask, ulong number, Vector256<ulong> otherwise) =>
         Vector256.ConditionalSelect(mask.AsUInt64(), Vector256.Create(number), otherwise);
 }

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A printed rate, or range of rates, for each class of a scale, and none where the scale ends.</summary>
@@ -25,6 +27,9 @@ internal readonly struct ClassNeedKernel : INeedKernel
     }
 
     public double Rate(double test, double capacity) => Needs[Limits.IndexOf(test)].Low;
+
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        OneByOne.Rates(this, test, capacity);
 
     public double Low(double test, double rate) => rate;
 

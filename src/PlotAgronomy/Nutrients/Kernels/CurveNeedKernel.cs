@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>A parabola of the index, held at zero from its first zero on; the advice is the rate give or take a range.</summary>
@@ -22,8 +24,17 @@ internal readonly struct CurveNeedKernel : INeedKernel
     /// <summary>What the curve gives beyond its end too.</summary>
     internal double Raw(double index) => SystemMath.Parabola(index, A, B, C);
 
-    public double Rate(double test, double capacity) =>
-        SystemMath.FallingParabola(test, A, B, C, FirstZero, ZeroAboveIndex);
+    public double Rate(double test, double capacity) => Rates(Vector256.Create(test), default).ToScalar();
+
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        SystemMath.FallingParabola(
+            test,
+            Vector256.Create(A),
+            Vector256.Create(B),
+            Vector256.Create(C),
+            Vector256.Create(FirstZero),
+            Vector256.Create(ZeroAboveIndex)
+        );
 
     public double Low(double test, double rate) => Math.Max(0, rate - Range);
 

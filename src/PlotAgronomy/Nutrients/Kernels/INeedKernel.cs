@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>The sum of one system for one nutrient, crop and test, from doubles to doubles, all in lb/ac. The answer for one soil
@@ -14,6 +16,9 @@ internal interface INeedKernel
 
     /// <summary>The unrounded rate; NaN where the system prints none.</summary>
     double Rate(double test, double capacity);
+
+    /// <summary>The rates of four rows at once, bit for bit those of <see cref="Rate"/>.</summary>
+    Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity);
 
     /// <summary>The lower end of the advice, for a rate that is not NaN.</summary>
     double Low(double test, double rate);

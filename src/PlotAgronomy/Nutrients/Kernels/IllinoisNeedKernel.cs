@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Illinois: fixed pounds for each pound of test below the goal, removal as far as the limit.</summary>
@@ -27,6 +29,9 @@ internal readonly struct IllinoisNeedKernel : IBuildUpKernel
         SystemMath.IllinoisReplacement(test, Limit, Removed, TimesRemoval);
 
     public double Rate(double test, double capacity) => SystemMath.YearlyRate(BuildUp(test, 0), Replaced(test, 0), Cap);
+
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        OneByOne.Rates(this, test, capacity);
 
     public double Low(double test, double rate) => rate;
 

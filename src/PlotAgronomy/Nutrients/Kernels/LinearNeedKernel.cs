@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>An equation of test and yield, none above its limit, never below its least rate.</summary>
@@ -27,6 +29,9 @@ internal readonly struct LinearNeedKernel : INeedKernel
             ZeroAbove,
             SystemMath.LinearAdvice(LeastRate, Constant, PerYield, PerTest, PerBoth, Yield, test)
         );
+
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        OneByOne.Rates(this, test, capacity);
 
     public double Low(double test, double rate) => rate;
 

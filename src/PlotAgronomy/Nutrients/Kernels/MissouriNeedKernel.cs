@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Missouri: build-up by the square root of the test to a target that may grow with the exchange capacity, and what
@@ -34,6 +36,9 @@ internal readonly struct MissouriNeedKernel : IBuildUpKernel
     public double Replaced(double test, double capacity) => Removed;
 
     public double Rate(double test, double capacity) => SystemMath.YearlyRate(BuildUp(test, capacity), Removed, Cap);
+
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        OneByOne.Rates(this, test, capacity);
 
     public double Low(double test, double rate) => rate;
 

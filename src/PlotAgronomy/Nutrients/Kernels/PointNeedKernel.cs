@@ -40,6 +40,9 @@ internal readonly struct PointNeedKernel : INeedKernel
         return Interpolation.Line(from.Test, from.Rate, to.Test, to.Rate, test);
     }
 
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        OneByOne.Rates(this, test, capacity);
+
     public double Low(double test, double rate) => rate;
 
     public double High(double test, double rate) => rate;

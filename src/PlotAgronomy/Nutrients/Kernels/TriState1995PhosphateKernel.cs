@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Tri-State 1995: build-up below the critical level, removal as far as maintenance, then a taper to none.</summary>
@@ -26,6 +28,9 @@ internal readonly struct TriState1995PhosphateKernel : IBuildUpKernel
     public double Replaced(double test, double capacity) => SystemMath.TriState1995Replacement(Removed, 0, ShareDue(test));
 
     public double Rate(double test, double capacity) => SystemMath.YearlyRate(BuildUp(test, 0), Replaced(test, 0), Cap);
+
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        OneByOne.Rates(this, test, capacity);
 
     public double Low(double test, double rate) => rate;
 

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Tri-State 1995: levels and pounds a ppm grow with the exchange capacity, and a year has a cap on alfalfa.</summary>
@@ -42,6 +44,9 @@ internal readonly struct TriState1995PotashKernel : IBuildUpKernel
 
     public double Rate(double test, double capacity) =>
         SystemMath.YearlyRate(BuildUp(test, capacity), Replaced(test, capacity), Cap);
+
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        OneByOne.Rates(this, test, capacity);
 
     public double Low(double test, double rate) => rate;
 

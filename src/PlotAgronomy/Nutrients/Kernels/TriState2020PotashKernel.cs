@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>Tri-State 2020: two sets of levels parted by the exchange capacity, pounds a ppm that grow with it.</summary>
@@ -29,15 +31,16 @@ internal readonly struct TriState2020PotashKernel : IBuildUpKernel
     public NeedRemarks Raises => NeedRemarks.None;
 
     public double BuildUp(double test, double capacity) =>
-        SystemMath.TriStatePotashBuildUp(test, Critical(capacity), FactorBase, FactorPerCapacity, capacity);
+        BuildUps(Vector256.Create(test), Vector256.Create(capacity)).ToScalar();
 
     public double Replaced(double test, double capacity) =>
-        IsTapered
-            ? SystemMath.TriState2020Taper(test, Critical(capacity), Limit(capacity), Removed, Extra)
-            : SystemMath.TriState2020Replacement(test, Limit(capacity), Removed, Extra);
+        Replacements(Vector256.Create(test), Vector256.Create(capacity)).ToScalar();
 
     public double Rate(double test, double capacity) =>
-        SystemMath.YearlyRate(BuildUp(test, capacity), Replaced(test, capacity), Cap);
+        Rates(Vector256.Create(test), Vector256.Create(capacity)).ToScalar();
+
+    public Vector256<double> Rates(Vector256<double> test, Vector256<double> capacity) =>
+        SystemMath.YearlyRate(BuildUps(test, capacity), Replacements(test, capacity), Vector256.Create(Cap));
 
     public double Low(double test, double rate) => rate;
 
@@ -45,7 +48,34 @@ internal readonly struct TriState2020PotashKernel : IBuildUpKernel
 
     public NeedRemarks Remarks(double test, double capacity, double rate) => NeedRemarks.None;
 
-    private double Critical(double capacity) => capacity <= CapacityLimit ? OnSand.Critical : OnLoam.Critical;
+    private Vector256<double> BuildUps(Vector256<double> test, Vector256<double> capacity) =>
+        SystemMath.TriStatePotashBuildUp(
+            test,
+            ByCapacity(capacity, OnSand.Critical, OnLoam.Critical),
+            Vector256.Create(FactorBase),
+            Vector256.Create(FactorPerCapacity),
+            capacity
+        );
 
-    private double Limit(double capacity) => capacity <= CapacityLimit ? OnSand.Limit : OnLoam.Limit;
+    private Vector256<double> Replacements(Vector256<double> test, Vector256<double> capacity)
+    {
+        var limit = ByCapacity(capacity, OnSand.Limit, OnLoam.Limit);
+        var (removed, extra) = (Vector256.Create(Removed), Vector256.Create(Extra));
+        return IsTapered
+            ? SystemMath.TriState2020Taper(
+                test,
+                ByCapacity(capacity, OnSand.Critical, OnLoam.Critical),
+                limit,
+                removed,
+                extra
+            )
+            : SystemMath.TriState2020Replacement(test, limit, removed, extra);
+    }
+
+    private Vector256<double> ByCapacity(Vector256<double> capacity, double onSand, double onLoam) =>
+        Vector256.ConditionalSelect(
+            Vector256.LessThanOrEqual(capacity, Vector256.Create(CapacityLimit)),
+            Vector256.Create(onSand),
+            Vector256.Create(onLoam)
+        );
 }

@@ -30,7 +30,7 @@ internal static class ReportReadings
             }
         }
 
-        return best is { } found && report.Readings.Any(r => Contradicts(r, found.Reading)) ? null : best;
+        return best is { } found && IsContradicted(found.Reading, report) ? null : best;
 
         (bool, int, bool, SoilTestUnit, Extractant, double) Rank(SoilReading reading, double value) =>
             (
@@ -43,9 +43,19 @@ internal static class ReportReadings
             );
     }
 
-    /// <summary>Whether one reading is another of the same kind and says something else.</summary>
-    private static bool Contradicts(SoilReading other, SoilReading reading) =>
-        other.Analyte == reading.Analyte && other != reading && ReadingKinds.AreOfOneKind(other, reading);
+    /// <summary>Whether another reading of the same kind says something else.</summary>
+    private static bool IsContradicted(SoilReading reading, SoilReport report)
+    {
+        foreach (var other in report.Readings)
+        {
+            if (other.Analyte == reading.Analyte && other != reading && ReadingKinds.AreOfOneKind(other, reading))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>A system made for Mehlich-3 takes it however it was measured; one made for a way of measuring takes only
     /// that.</summary>

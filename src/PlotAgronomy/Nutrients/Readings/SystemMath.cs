@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Nutrients;
@@ -6,7 +7,15 @@ namespace PlotAgronomy.Nutrients;
 internal static class SystemMath
 {
     /// <summary>Raw value of a x I^2 - b x I + c.</summary>
-    internal static double Parabola(double index, double a, double b, double c) => (a * index * index) - (b * index) + c;
+    internal static Vector256<double> Parabola(
+        Vector256<double> index,
+        Vector256<double> a,
+        Vector256<double> b,
+        Vector256<double> c
+    ) => (a * index * index) - (b * index) + c;
+
+    internal static double Parabola(double index, double a, double b, double c) =>
+        Parabola(Alike(index), Alike(a), Alike(b), Alike(c)).ToScalar();
 
     /// <summary>Index at which the parabola first reaches zero; infinity when it never does.</summary>
     internal static double FirstZero(double a, double b, double c)
@@ -17,6 +26,20 @@ internal static class SystemMath
 
     /// <summary>The parabola as advice: zero at and beyond its first zero, where the printed equation turns up again,
     /// and above the limit of an equation that never reaches zero.</summary>
+    internal static Vector256<double> FallingParabola(
+        Vector256<double> index,
+        Vector256<double> a,
+        Vector256<double> b,
+        Vector256<double> c,
+        Vector256<double> firstZero,
+        Vector256<double> zeroAboveIndex
+    ) =>
+        Step.Below(
+            index,
+            firstZero,
+            Step.UpTo(index, zeroAboveIndex, Vector256.Max(Vector256<double>.Zero, Parabola(index, a, b, c)))
+        );
+
     internal static double FallingParabola(
         double index,
         double a,
@@ -24,11 +47,17 @@ internal static class SystemMath
         double c,
         double firstZero,
         double zeroAboveIndex
-    ) => Step.Below(index, firstZero, Step.UpTo(index, zeroAboveIndex, Math.Max(0, Parabola(index, a, b, c))));
+    ) => FallingParabola(Alike(index), Alike(a), Alike(b), Alike(c), Alike(firstZero), Alike(zeroAboveIndex)).ToScalar();
 
     /// <summary>(critical - test) x factor below the critical level, else 0.</summary>
+    internal static Vector256<double> LinearBuildUp(
+        Vector256<double> test,
+        Vector256<double> criticalLevel,
+        Vector256<double> poundsPerUnit
+    ) => Vector256.Max(Vector256<double>.Zero, criticalLevel - test) * poundsPerUnit;
+
     internal static double LinearBuildUp(double test, double criticalLevel, double poundsPerUnit) =>
-        Math.Max(0, criticalLevel - test) * poundsPerUnit;
+        LinearBuildUp(Alike(test), Alike(criticalLevel), Alike(poundsPerUnit)).ToScalar();
 
     /// <summary>factor x (sqrt(target) - sqrt(test)) / years below the target, else 0.</summary>
     internal static double SquareRootBuildUp(double test, double target, double factor, double years) =>
@@ -50,22 +79,57 @@ internal static class SystemMath
         constant + (perUnit * test) - (perPh * waterPh);
 
     /// <summary>A level or factor that grows with the exchange capacity.</summary>
-    internal static double ByExchangeCapacity(double atZero, double perUnit, double cec) => atZero + (perUnit * cec);
+    internal static Vector256<double> ByExchangeCapacity(
+        Vector256<double> atZero,
+        Vector256<double> perUnit,
+        Vector256<double> cec
+    ) => atZero + (perUnit * cec);
+
+    internal static double ByExchangeCapacity(double atZero, double perUnit, double cec) =>
+        ByExchangeCapacity(Alike(atZero), Alike(perUnit), Alike(cec)).ToScalar();
 
     /// <summary>Tri-State potash: the pounds for each ppm below the critical level grow with the exchange capacity.</summary>
+    internal static Vector256<double> TriStatePotashBuildUp(
+        Vector256<double> test,
+        Vector256<double> criticalLevel,
+        Vector256<double> atZero,
+        Vector256<double> perUnit,
+        Vector256<double> cec
+    ) => LinearBuildUp(test, criticalLevel, ByExchangeCapacity(atZero, perUnit, cec));
+
     internal static double TriStatePotashBuildUp(double test, double criticalLevel, double atZero, double perUnit, double cec) =>
-        LinearBuildUp(test, criticalLevel, ByExchangeCapacity(atZero, perUnit, cec));
+        TriStatePotashBuildUp(Alike(test), Alike(criticalLevel), Alike(atZero), Alike(perUnit), Alike(cec)).ToScalar();
 
     /// <summary>Tri-State 1995: removal, for potash with an extra, as far as a share of it is still due.</summary>
     internal static double TriState1995Replacement(double removed, double extra, double shareDue) => (removed + extra) * shareDue;
 
     /// <summary>Tri-State 2020: removal, for potash with an extra, below the limit.</summary>
+    internal static Vector256<double> TriState2020Replacement(
+        Vector256<double> test,
+        Vector256<double> limit,
+        Vector256<double> removed,
+        Vector256<double> extra
+    ) => Step.Below(test, limit, removed + extra);
+
     internal static double TriState2020Replacement(double test, double limit, double removed, double extra) =>
-        Step.Below(test, limit, removed + extra);
+        TriState2020Replacement(Alike(test), Alike(limit), Alike(removed), Alike(extra)).ToScalar();
 
     /// <summary>Tri-State 2020, potash of alfalfa: from the critical level on less than removal, none at the limit.</summary>
+    internal static Vector256<double> TriState2020Taper(
+        Vector256<double> test,
+        Vector256<double> critical,
+        Vector256<double> limit,
+        Vector256<double> removed,
+        Vector256<double> extra
+    ) =>
+        Step.Below(
+            test,
+            limit,
+            (removed + extra) * Vector256.Min(Vector256<double>.One, (limit - test) / (limit - critical))
+        );
+
     internal static double TriState2020Taper(double test, double critical, double limit, double removed, double extra) =>
-        Step.Below(test, limit, (removed + extra) * Math.Min(1, (limit - test) / (limit - critical)));
+        TriState2020Taper(Alike(test), Alike(critical), Alike(limit), Alike(removed), Alike(extra)).ToScalar();
 
     /// <summary>Illinois: fixed pounds for each pound of test below the goal, spread over years.</summary>
     internal static double IllinoisBuildUp(double test, double goal, double perPoundOfTest, double years) =>
@@ -90,7 +154,11 @@ internal static class SystemMath
     ) => Math.Max(leastRate, Math.Max(0, Linear(constant, perYield, perTest, perBoth, yield, test)));
 
     /// <summary>Build-up and replacement of one year, cut at a yearly cap.</summary>
-    internal static double YearlyRate(double buildUp, double replaced, double cap) => Math.Min(buildUp + replaced, cap);
+    internal static Vector256<double> YearlyRate(Vector256<double> buildUp, Vector256<double> replaced, Vector256<double> cap) =>
+        Vector256.Min(buildUp + replaced, cap);
+
+    internal static double YearlyRate(double buildUp, double replaced, double cap) =>
+        YearlyRate(Alike(buildUp), Alike(replaced), Alike(cap)).ToScalar();
 
     /// <summary>Connecticut: banded phosphate that does the work of a broadcast rate.</summary>
     internal static double ConnecticutBanded(double broadcast, double worthOfBanded) => broadcast / worthOfBanded;
@@ -100,4 +168,7 @@ internal static class SystemMath
 
     /// <summary>So many pounds for each unit of yield.</summary>
     internal static double ByYield(double perUnit, double yield) => yield * perUnit;
+
+    /// <summary>One number in all four places: one soil is summed as four alike.</summary>
+    private static Vector256<double> Alike(double value) => Vector256.Create(value);
 }

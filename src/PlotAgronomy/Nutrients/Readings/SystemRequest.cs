@@ -1,8 +1,10 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <summary>What a system is asked: the soil and the crop.</summary>
-internal sealed record SystemRequest(PlotSoil Soil, CropUse Crop)
+internal sealed record SystemRequest(RecommendationSystem System, PlotSoil Soil, CropUse Crop)
 {
+    private static readonly double OrganicFrom = NutrientConstants.All["organic-soil-from"];
+
     internal SoilReport Report => Soil.Report;
 
     /// <summary>Exchange capacity in meq/100 g; null when it is not known by weight.</summary>
@@ -14,5 +16,5 @@ internal sealed record SystemRequest(PlotSoil Soil, CropUse Crop)
     internal static bool IsOrganic(PlotSoil soil) =>
         soil.SoilClass is { } known
             ? known == PlotAgronomy.SoilClass.Organic
-            : soil.Report.OrganicMatter?.Percent > NutrientConstants.All["organic-soil-from"];
+            : soil.Report.OrganicMatter?.Percent > OrganicFrom;
 }

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
 /// <content>Phosphate placed in a band beside the row works harder than broadcast phosphate.</content>
-public sealed partial class NutrientNeed
+public abstract partial class NutrientNeed
 {
     /// <summary>Banded phosphate that does the work of a broadcast rate.</summary>
     /// <param name="broadcast">P2O5 advised broadcast.</param>

@@ -8,28 +8,38 @@ namespace PlotAgronomy.Nutrients;
 public sealed class NutrientRecommendation : IWorkedResult
 {
     private readonly SystemRequest question;
+    private readonly NutrientNeed? ofCrop;
+    private readonly NutrientNeed? first;
+    private readonly NutrientNeed? second;
 
+    /// <param name="question">What the system was asked.</param>
+    /// <param name="ofCrop">The nitrogen of the crop, where the system prints it.</param>
+    /// <param name="first">The need for its first nutrient.</param>
+    /// <param name="second">The need for its second nutrient.</param>
+    /// <param name="unanswered">The nutrients it does not answer for.</param>
     internal NutrientRecommendation(
-        RecommendationSystem system,
         SystemRequest question,
-        ImmutableArray<NutrientNeed> needs,
+        NutrientNeed? ofCrop,
+        NutrientNeed? first,
+        NutrientNeed? second,
         ImmutableArray<UnansweredNutrient> unanswered
     )
     {
         this.question = question;
-        System = system;
-        Needs = needs;
+        this.ofCrop = ofCrop;
+        this.first = first;
+        this.second = second;
         Unanswered = unanswered;
     }
 
     /// <summary>Gets the system that answered.</summary>
-    public RecommendationSystem System { get; }
+    public RecommendationSystem System => question.System;
 
     /// <summary>Gets the crop and its use.</summary>
     public CropUse Crop => question.Crop;
 
     /// <summary>Gets the needs, in the order of <see cref="PlantNutrient"/>.</summary>
-    public ImmutableArray<NutrientNeed> Needs { get; }
+    public ImmutableArray<NutrientNeed> Needs => [.. new[] { ofCrop, first, second }.OfType<NutrientNeed>()];
 
     /// <summary>Gets the nutrients the system does not answer for, with the reason.</summary>
     public ImmutableArray<UnansweredNutrient> Unanswered { get; }
@@ -53,15 +63,10 @@ public sealed class NutrientRecommendation : IWorkedResult
     public NutrientNeed? For(PlantNutrient nutrient)
     {
         Guard.Defined(nutrient);
-        foreach (var need in Needs)
-        {
-            if (need.Nutrient == nutrient)
-            {
-                return need;
-            }
-        }
-
-        return null;
+        return ofCrop?.Nutrient == nutrient ? ofCrop
+            : first?.Nutrient == nutrient ? first
+            : second?.Nutrient == nutrient ? second
+            : null;
     }
 
     /// <inheritdoc/>

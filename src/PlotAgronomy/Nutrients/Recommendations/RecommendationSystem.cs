@@ -68,7 +68,7 @@ public abstract partial class RecommendationSystem
     internal SystemRecord Record { get; }
 
     /// <summary>The printed scales of this system; empty where it prints none.</summary>
-    private protected ImmutableArray<RatingScale> Scales { get; }
+    internal ImmutableArray<RatingScale> Scales { get; }
 
     /// <summary>Whether the system has a crop row for a nutrient.</summary>
     /// <param name="crop">Crop row.</param>
@@ -103,32 +103,23 @@ public abstract partial class RecommendationSystem
     {
         ArgumentNullException.ThrowIfNull(soil);
         ArgumentNullException.ThrowIfNull(crop);
-        var question = new SystemRequest(soil, crop);
-        var ofCrop = NeedOfCrop(question);
+        var question = new SystemRequest(this, soil, crop);
         var first = AnswerFor(answered[0].Nutrient, question, isAskedByName);
         var second = answered.Length > 1 ? AnswerFor(answered[1].Nutrient, question, isAskedByName) : default;
         return new NutrientRecommendation(
-            this,
             question,
-            Given(ofCrop, first.Need, second.Need),
-            Given(null, first.Unanswered, second.Unanswered)
+            NeedOfCrop(question),
+            first.Need,
+            second.Need,
+            (first.Unanswered, second.Unanswered) switch
+            {
+                (null, null) => [],
+                ({ } one, { } other) => [one, other],
+                ({ } only, null) => [only],
+                (null, { } only) => [only],
+            }
         );
     }
-
-    /// <summary>Those that there are, in one step: most calls are asked for nothing but two needs.</summary>
-    private static ImmutableArray<T> Given<T>(T? first, T? second, T? third)
-        where T : class =>
-        (first, second, third) switch
-        {
-            (null, null, null) => [],
-            (null, { } only, null) => [only],
-            (null, null, { } only) => [only],
-            (null, { } one, { } other) => [one, other],
-            ({ } one, { } other, null) => [one, other],
-            ({ } one, null, { } other) => [one, other],
-            ({ } only, null, null) => [only],
-            ({ } one, { } other, { } last) => [one, other, last],
-        };
 
     private SystemAnswer AnswerFor(PlantNutrient nutrient, SystemRequest question, bool isAskedByName)
     {
@@ -170,19 +161,19 @@ public abstract partial class RecommendationSystem
     /// <summary>The nitrogen the system prints for the crop whatever the test; null for none.</summary>
     private protected virtual NutrientNeed? NeedOfCrop(SystemRequest question) => null;
 
-    private protected UnansweredNutrient Refuse(
+    private protected static UnansweredNutrient Refuse(
         PlantNutrient nutrient,
         SystemRequest question,
         string code,
         Func<string> reason,
         NutrientRating? rating = null
-    ) => new(this, question, nutrient, code, reason) { Rating = rating };
+    ) => new(question, nutrient, code, reason) { Rating = rating };
 
-    private protected UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<string> fact) =>
+    private protected static UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<string> fact) =>
         Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
 
     /// <summary>The printed scale of a test for a crop row.</summary>
-    private protected RatingScale PrintedScale(
+    internal RatingScale PrintedScale(
         DomainReading reading,
         CropRow crop,
         ScaleCondition condition = ScaleCondition.None

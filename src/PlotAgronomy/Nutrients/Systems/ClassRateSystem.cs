@@ -14,7 +14,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
-        if (AsksForMoisture(reading) && question.Report.SampleMoisture is null)
+        if (AsksForMoisture(question, reading) && question.Report.SampleMoisture is null)
         {
             return AskFor(reading.Nutrient, question, () =>
                 "its potassium classes differ for field-moist and for dried samples"
@@ -70,24 +70,24 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
     }
 
     /// <summary>Whether what a harvest removes is printed for a plot from which nothing leaves.</summary>
-    private bool PutsBackNothing(SystemRequest question, RatingClass of, ClassRate row) =>
-        Philosophy == SystemPhilosophy.BuildUpAndMaintenance
+    private static bool PutsBackNothing(SystemRequest question, RatingClass of, ClassRate row) =>
+        question.System.Philosophy == SystemPhilosophy.BuildUpAndMaintenance
         && of.Name == Optimum
         && !question.Crop.IsCarriedOff
         && row.Low > 0;
 
-    private RatingScale ScaleFor(SystemRequest question, DomainReading reading) =>
-        PrintedScale(
+    private static RatingScale ScaleFor(SystemRequest question, DomainReading reading) =>
+        question.System.PrintedScale(
             reading,
             question.Crop.Row,
-            !AsksForMoisture(reading) ? ScaleCondition.None
+            !AsksForMoisture(question, reading) ? ScaleCondition.None
                 : question.Report.SampleMoisture == SampleMoisture.Dried ? ScaleCondition.Dried
                 : ScaleCondition.FieldMoist
         );
 
-    private bool AsksForMoisture(DomainReading reading)
+    private static bool AsksForMoisture(SystemRequest question, DomainReading reading)
     {
-        foreach (var scale in Scales)
+        foreach (var scale in question.System.Scales)
         {
             if (scale.Analyte == reading.Reading.Analyte && scale.Condition is ScaleCondition.FieldMoist or ScaleCondition.Dried)
             {
@@ -111,12 +111,12 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         return null;
     }
 
-    private UnansweredNutrient BeyondTheTable(SystemRequest question, DomainReading reading) =>
+    private static UnansweredNutrient BeyondTheTable(SystemRequest question, DomainReading reading) =>
         Refuse(reading.Nutrient, question, NutrientCodes.BeyondPrintedTable, () =>
             $"{reading.Words} lies above the last class it prints, where the rate is none already"
         );
 
-    private UnansweredNutrient NoRate(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private static UnansweredNutrient NoRate(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,
@@ -125,7 +125,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             rating
         );
 
-    private UnansweredNutrient NoYield(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private static UnansweredNutrient NoYield(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,
@@ -134,44 +134,43 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             rating
         );
 
-    private NutrientNeed NeedFrom(SystemRequest question, DomainReading reading, RatingScale scale, ClassRate row)
+    private static Need NeedFrom(SystemRequest question, DomainReading reading, RatingScale scale, ClassRate row)
     {
         double low = row.ToRate(row.Low, question.Crop.Yield?.PerAcre ?? 0).PoundsPerAcre;
         var status = Statuses.WeakestOf(scale.StatusOf(scale.ClassOf(reading.Value)!), row.Origin.Status);
-        return new(new Grounds(this, question, reading, scale, row), reading.Nutrient, low, status);
+        return new Need(question, reading, row, low, status);
     }
 
-    private sealed class Grounds(
-        ClassRateSystem system,
+    private sealed class Need(
         SystemRequest question,
         DomainReading reading,
-        RatingScale scale,
-        ClassRate row
-    ) : NeedGrounds
+        ClassRate row,
+        double poundsPerAcre,
+        DataStatus status
+    ) : NutrientNeed(question, reading.Nutrient, poundsPerAcre, status)
     {
-        internal override string Why
+        public override string Why
         {
             get
             {
-                string here = row.AsksForYield ? $", here {question.Crop.Yield}" : "";
+                string here = row.AsksForYield ? $", here {Question.Crop.Yield}" : "";
                 return $"{reading.Subject} is {Rating.Verdict}; for this class the table prints {row.Words} on "
-                    + $"{CropRows.WordsFor(question.Crop.Row)}{here}.";
+                    + $"{CropRows.WordsFor(Question.Crop.Row)}{here}.";
             }
         }
 
-        internal override NutrientRating Rating => system.RatingOn(reading, scale)!;
+        public override NutrientRating Rating => Question.System.RatingOn(reading, Scale)!;
 
-        internal override ImmutableArray<Source> Sources => [.. row.Origin.Sources.Concat(scale.Sources).Distinct()];
+        public override ImmutableArray<Source> Sources => [.. row.Origin.Sources.Concat(Scale.Sources).Distinct()];
 
         internal override ImmutableArray<Finding> Findings
         {
             get
             {
-                var low = row.ToRate(row.Low, Yield);
                 var findings = ImmutableArray.CreateBuilder<Finding>();
                 if (row.IsLegalMaximum)
                 {
-                    findings.Add(FindingCatalog.Create(NutrientCodes.LegalMaximum, ("system", system.Name)));
+                    findings.Add(FindingCatalog.Create(NutrientCodes.LegalMaximum, ("system", Question.System.Name)));
                 }
 
                 if (row.IsRange)
@@ -179,20 +178,20 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
                     findings.Add(
                         FindingCatalog.Create(
                             NutrientCodes.RangeOnly,
-                            ("system", system.Name),
-                            ("low", Amounts.Print(low, decimals: 1)),
+                            ("system", Question.System.Name),
+                            ("low", Amounts.Print(Rate, decimals: 1)),
                             ("high", Amounts.Print(row.ToRate(row.High, Yield), decimals: 1))
                         )
                     );
                 }
 
-                if (system.PutsBackNothing(question, Rating.Class, row))
+                if (PutsBackNothing(Question, Rating.Class, row))
                 {
                     findings.Add(
                         FindingCatalog.Create(
                             NutrientCodes.MaintenancePrinted,
-                            ("system", system.Name),
-                            ("rate", Amounts.Print(low, decimals: 1)),
+                            ("system", Question.System.Name),
+                            ("rate", Amounts.Print(Rate, decimals: 1)),
                             ("nutrient", SoilWords.For(reading.Nutrient))
                         )
                     );
@@ -202,12 +201,14 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             }
         }
 
-        internal override bool IsLegalMaximum => row.IsLegalMaximum;
+        public override bool IsLegalMaximum => row.IsLegalMaximum;
 
-        internal override double High(double rate) => row.ToRate(row.High, Yield).PoundsPerAcre;
+        private protected override double High(double rate) => row.ToRate(row.High, Yield).PoundsPerAcre;
 
-        private double Yield => question.Crop.Yield?.PerAcre ?? 0;
+        private RatingScale Scale => ScaleFor(Question, reading);
 
-        internal override ImmutableArray<WorkedLine> Lines() => [row.Line(reading.Nutrient, Rating.Name, Yield)];
+        private double Yield => Question.Crop.Yield?.PerAcre ?? 0;
+
+        internal override ImmutableArray<WorkedLine> Work() => [row.Line(reading.Nutrient, Rating.Name, Yield)];
     }
 }

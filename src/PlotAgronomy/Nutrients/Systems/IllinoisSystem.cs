@@ -37,9 +37,10 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
 
         var kernel = Kernel(question.Crop, isPotash, levels, replacement);
         var other = kernel.BuildUp(reading.Value, 0) > 0 ? levels.Factor : levels.Limit;
-        return new NutrientNeed(
-            new Grounds(this, question, reading, levels),
-            reading.Nutrient,
+        return new Need(
+            question,
+            reading,
+            levels,
             kernel.Rate(reading.Value, 0),
             Statuses.WeakestOf(levels.Goal.Status, other.Status, replacement.Status)
         );
@@ -88,31 +89,32 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             : this(NutrientConstants.All.Find(goal), NutrientConstants.All.Find(limit), NutrientConstants.All.Find(factor)) { }
     }
 
-    private sealed class Grounds(
-        RecommendationSystem system,
+    private sealed class Need(
         SystemRequest question,
         DomainReading reading,
-        Levels levels
-    ) : BuildUpGrounds(system, question, reading)
+        Levels levels,
+        double poundsPerAcre,
+        DataStatus status
+    ) : BuildUpNeed(question, reading, poundsPerAcre, status)
     {
         private protected override IBuildUpKernel Kernel => OfCrop;
 
-        private IllinoisNeedKernel OfCrop => IllinoisSystem.Kernel(Question.Crop, IsPotash, levels, Replacement);
+        private IllinoisNeedKernel OfCrop => IllinoisSystem.Kernel(Question.Crop, IsPotash, levels, Removal);
 
-        internal override string Why =>
-            BuildUp > 0
+        public override string Why =>
+            Raising > 0
                 ? $"{Reading.Subject} is below the goal of {Reading.Limit(levels.Goal)}, so a quarter of the build-up is due "
-                    + $"this year; {Replacement.PutBack}."
+                    + $"this year; {Removal.PutBack}."
             : Reading.Value > levels.Limit
                 ? $"{Reading.Subject} is above the limit of {Reading.Limit(levels.Limit)}, so none is needed."
             : $"{Reading.Subject} lies between the goal of {Reading.Limit(levels.Goal)} and the limit of "
-                + $"{Reading.Limit(levels.Limit)}; {Replacement.PutBack}.";
+                + $"{Reading.Limit(levels.Limit)}; {Removal.PutBack}.";
 
-        internal override NutrientRating? Rating =>
-            System.RatingOn(
+        public override NutrientRating? Rating =>
+            Question.System.RatingOn(
                 Reading,
                 LimitScale.Of(
-                    IsPotash ? $"{System.Id}-K" : $"{System.Id}-P",
+                    IsPotash ? $"{Question.System.Id}-K" : $"{Question.System.Id}-P",
                     Reading,
                     Question.Crop.Row,
                     $"goal {Amounts.Print(levels.Goal, 4)}, limit {Amounts.Print(levels.Limit, 4)} lb/ac",
@@ -130,7 +132,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             [
                 .. levels.Factor.Origin.Sources,
                 .. levels.Goal.Origin.Sources,
-                .. (Replacement.Origin ?? levels.Goal.Origin).Sources,
+                .. (Removal.Origin ?? levels.Goal.Origin).Sources,
             ];
 
         private protected override IEnumerable<WorkedLine> LinesOfParts() => [BuildUpLine(), .. ReplacementLines(Sum)];
@@ -139,7 +141,7 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             NutrientFormulas
                 .All[IsPotash ? "illinois-potash-build-up" : "illinois-phosphate-build-up"]
                 .Line(
-                    NutrientFormulas.PerAcre(BuildUp),
+                    NutrientFormulas.PerAcre(Raising),
                     ("nutrient", NutrientInWords),
                     ("goal", NutrientFormulas.Number(levels.Goal)),
                     ("test", NutrientFormulas.Number(Reading.Value)),
@@ -151,11 +153,11 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
             NutrientFormulas
                 .All["illinois-replacement"]
                 .Line(
-                    NutrientFormulas.PerAcre(Replaced),
+                    NutrientFormulas.PerAcre(Replacing),
                     ("nutrient", NutrientInWords),
                     ("test", NutrientFormulas.Number(Reading.Value)),
                     ("limit", NutrientFormulas.Number(levels.Limit)),
-                    ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
+                    ("carried off", NutrientFormulas.Number(Removal.Pounds)),
                     ("times removal", NutrientFormulas.Number(OfCrop.TimesRemoval))
                 );
     }

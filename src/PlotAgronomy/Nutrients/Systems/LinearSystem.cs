@@ -21,7 +21,7 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
         }
 
         double rate = Kernel(question, equation).Rate(reading.Value, 0);
-        return new Grounds(this, question.Crop, reading, equation, rate).Need(rate, equation.Origin.Status);
+        return new Need(question, reading, equation, rate);
     }
 
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user) =>
@@ -47,47 +47,46 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
         throw new InvalidOperationException($"{Name} has no equation for {reading.Words} on {CropRows.WordsFor(crop)}.");
     }
 
-    private sealed class Grounds(
-        RecommendationSystem system,
-        CropUse crop,
-        DomainReading reading,
-        LinearEquation equation,
-        double rate
-    ) : SufficiencyGrounds(system, reading)
+    private sealed class Need(SystemRequest question, DomainReading reading, LinearEquation equation, double rate)
+        : SufficiencyNeed(question, reading, rate, equation.Origin.Status)
     {
-        internal override string Why
+        public override string Why
         {
             get
             {
-                string forYield = equation.AsksForYield ? $" for a yield of {crop.Yield}" : "";
+                string forYield = equation.AsksForYield ? $" for a yield of {Crop.Yield}" : "";
                 string least =
-                    rate > equation.Unlimited(Yield, Reading.Value)
+                    Pounds > equation.Unlimited(Yield, Reading.Value)
                         ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac"
                         : "";
-                return rate == 0
+                return Pounds == 0
                     ? $"{Reading.Subject} is at or beyond {Reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
                     : $"{Reading.Subject} does not pass {Reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this "
                         + $"much{forYield}{least}.";
             }
         }
 
-        internal override NutrientRating? Rating =>
-            System.RatingOn(
+        public override NutrientRating? Rating =>
+            Question.System.RatingOn(
                 Reading,
                 LimitScale.Of(
-                    $"{System.Id}-{crop.Row}-{Reading.Nutrient}",
+                    $"{Question.System.Id}-{Crop.Row}-{Reading.Nutrient}",
                     Reading,
-                    crop.Row,
-                    CropRows.WordsFor(crop.Row),
+                    Crop.Row,
+                    CropRows.WordsFor(Crop.Row),
                     equation.Origin,
                     [("responsive", equation.ZeroAbove, true)],
                     "not responsive"
                 )
             );
 
-        internal override ImmutableArray<Source> Sources => equation.Origin.Sources;
+        public override ImmutableArray<Source> Sources => equation.Origin.Sources;
 
-        private double Yield => crop.Yield?.PerAcre ?? 0;
+        private CropUse Crop => Question.Crop;
+
+        private double Pounds => Rate.PoundsPerAcre;
+
+        private double Yield => Crop.Yield?.PerAcre ?? 0;
 
         private protected override WorkedLine Line() =>
             Reading.Value > equation.ZeroAbove
@@ -96,6 +95,6 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
                     Math.Round(equation.ZeroAbove, 1, MidpointRounding.AwayFromZero),
                     equation.Origin.FirstSource
                 )
-                : equation.Line(NutrientInWords, Yield, Reading.Value, rate);
+                : equation.Line(NutrientInWords, Yield, Reading.Value, Pounds);
     }
 }

@@ -40,9 +40,9 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
         var factor = FactorOf(isPotash);
         var kernel = Kernel(question.Crop, isPotash, years, replacement);
         double cec = question.CecPer100Grams ?? 0;
-        return new NutrientNeed(
-            new Grounds(this, question, reading),
-            reading.Nutrient,
+        return new Need(
+            question,
+            reading,
             kernel.Rate(reading.Value, cec),
             Statuses.WeakestOf(
                 targetBase.Status,
@@ -79,21 +79,18 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             Replaces = replacement.IsCarriedOff,
         };
 
-    private UnansweredNutrient OtherYears(SystemRequest question, PlantNutrient nutrient, double years) =>
+    private static UnansweredNutrient OtherYears(SystemRequest question, PlantNutrient nutrient, double years) =>
         AskFor(nutrient, question, () =>
             $"it builds up over {Amounts.Print(ShortYears, 4)} or {Amounts.Print(LongYears, 4)} years, not "
             + Amounts.Print(years, 4)
         );
 
-    private sealed class Grounds(
-        RecommendationSystem system,
-        SystemRequest question,
-        DomainReading reading
-    ) : BuildUpGrounds(system, question, reading)
+    private sealed class Need(SystemRequest question, DomainReading reading, double poundsPerAcre, DataStatus status)
+        : BuildUpNeed(question, reading, poundsPerAcre, status)
     {
         private protected override IBuildUpKernel Kernel => OfCrop;
 
-        private MissouriNeedKernel OfCrop => MissouriSystem.Kernel(Question.Crop, IsPotash, Years, Replacement);
+        private MissouriNeedKernel OfCrop => MissouriSystem.Kernel(Question.Crop, IsPotash, Years, Removal);
 
         private Constant TargetBase => TargetBaseOf(Question.Crop.Row, IsPotash);
 
@@ -103,24 +100,24 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
 
         private double Years => YearsOf(Question.Crop, IsPotash);
 
-        internal override string Why
+        public override string Why
         {
             get
             {
                 string part = Years == LongYears ? "an eighth" : "a quarter";
                 return Builds
                     ? $"{Reading.Subject} is below the target of {Reading.Limit(Target)}, so {part} of the build-up is due this "
-                        + $"year; {Replacement.PutBack}."
+                        + $"year; {Removal.PutBack}."
                     : $"{Reading.Subject} is at or above the target of {Reading.Limit(Target)}, so no build-up is due; "
-                        + $"{Replacement.PutBack}.";
+                        + $"{Removal.PutBack}.";
             }
         }
 
-        internal override NutrientRating? Rating =>
-            System.RatingOn(
+        public override NutrientRating? Rating =>
+            Question.System.RatingOn(
                 Reading,
                 LimitScale.Of(
-                    $"{System.Id}-{Reading.Nutrient}",
+                    $"{Question.System.Id}-{Reading.Nutrient}",
                     Reading,
                     Question.Crop.Row,
                     $"target {Amounts.Print(Target, 4)} lb/ac",
@@ -131,19 +128,26 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             );
 
         private protected override ImmutableArray<Source> SourcesOfParts =>
-            [.. Factor.Origin.Sources, .. TargetBase.Origin.Sources, .. (Replacement.Origin ?? Factor.Origin).Sources];
+            [.. Factor.Origin.Sources, .. TargetBase.Origin.Sources, .. (Removal.Origin ?? Factor.Origin).Sources];
 
         private protected override ImmutableArray<Finding> FindingsOfParts =>
             Noticed(NeedRemarks.NoUpperLimit)
-                ? [FindingCatalog.Create(NutrientCodes.NoUpperLimit, ("system", System.Name), ("nutrient", NutrientInWords))]
+                ?
+                [
+                    FindingCatalog.Create(
+                        NutrientCodes.NoUpperLimit,
+                        ("system", Question.System.Name),
+                        ("nutrient", NutrientInWords)
+                    ),
+                ]
                 : [];
 
         private bool Builds => OfCrop.Builds(Reading.Value, Capacity);
 
         private protected override IEnumerable<WorkedLine> LinesOfParts() =>
             IsPotash
-                ? [TargetLine(), .. BuildUpLines(), Replacement.Line(NutrientInWords)]
-                : [.. BuildUpLines(), Replacement.Line(NutrientInWords)];
+                ? [TargetLine(), .. BuildUpLines(), Removal.Line(NutrientInWords)]
+                : [.. BuildUpLines(), Removal.Line(NutrientInWords)];
 
         private WorkedLine TargetLine() =>
             NutrientFormulas
@@ -161,7 +165,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
                 NutrientFormulas
                     .All["missouri-build-up"]
                     .Line(
-                        NutrientFormulas.PerAcre(BuildUp),
+                        NutrientFormulas.PerAcre(Raising),
                         ("nutrient", NutrientInWords),
                         ("factor", NutrientFormulas.Number(Factor)),
                         ("target", NutrientFormulas.Number(Target)),

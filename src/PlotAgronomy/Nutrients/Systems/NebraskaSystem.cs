@@ -11,7 +11,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
         var found = scale.ClassOf(reading.Value)!;
         return IsShort(found)
             ? Silent(question, reading, RatingOn(reading, scale)!)
-            : new Grounds(this, reading, scale).Need(0, scale.StatusOf(found));
+            : new Need(question, reading, scale, scale.StatusOf(found));
     }
 
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
@@ -33,7 +33,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
 
     private static bool IsShort(RatingClass found) => found.Order == 1;
 
-    private UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private static UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,
@@ -42,19 +42,19 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
             rating
         );
 
-    private sealed class Grounds(RecommendationSystem system, DomainReading reading, RatingScale scale)
-        : SufficiencyGrounds(system, reading)
+    private sealed class Need(SystemRequest question, DomainReading reading, RatingScale scale, DataStatus status)
+        : SufficiencyNeed(question, reading, 0, status)
     {
-        internal override string Why =>
+        public override string Why =>
             $"{Reading.Subject} is at or above the critical level of {Reading.Limit(Level)}, so none is needed.";
 
-        internal override NutrientRating? Rating => System.RatingOn(Reading, scale);
+        public override NutrientRating? Rating => Question.System.RatingOn(Reading, scale);
 
-        internal override ImmutableArray<Source> Sources => scale.Sources;
+        public override ImmutableArray<Source> Sources => scale.Sources;
 
         private double Level => scale.Classes[0].PrintedHigh!.Value;
 
         private protected override WorkedLine Line() =>
-            TableEnd.Line(Reading, Level, new(scale.Sources[0], scale.StatusOf(scale.ClassOf(Reading.Value)!)));
+            TableEnd.Line(Reading, Level, new(scale.Sources[0], Status));
     }
 }

@@ -18,7 +18,7 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
     {
         var row = RowFor(question, reading);
         double rate = row.Kernel.Rate(reading.Value, 0);
-        return new NutrientNeed(new Grounds(this, question, reading, row, rate), reading.Nutrient, rate, row.Origin.Status);
+        return new Need(question, reading, row, rate);
     }
 
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user) =>
@@ -40,43 +40,39 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
         }
     }
 
-    private sealed class Grounds(
-        NorthCarolinaSystem system,
-        SystemRequest question,
-        DomainReading reading,
-        PrintedRow row,
-        double rate
-    ) : NeedGrounds
+    private sealed class Need(SystemRequest question, DomainReading reading, PrintedRow row, double rate)
+        : NutrientNeed(question, reading.Nutrient, rate, row.Origin.Status)
     {
-        internal override string Why =>
-            rate == 0
+        public override string Why =>
+            Pounds == 0
                 ? $"{reading.Subject} is at or beyond {reading.Limit(row.Equation.StopsAt, 1)}, where the state's equation "
                     + $"{Number} ends, so none is needed."
                 : $"{reading.Subject} is {Rating?.Name ?? "not rated"}; by the state's equation {Number} for "
-                    + $"{SoilWords.For(question.SoilClass ?? SoilClass.Mineral)} soil this much is due, give or take "
+                    + $"{SoilWords.For(Question.SoilClass ?? SoilClass.Mineral)} soil this much is due, give or take "
                     + $"{Amounts.Print(row.Range, 4)} lb/ac.";
 
-        internal override ImmutableArray<Source> Sources =>
+        public override ImmutableArray<Source> Sources =>
             [.. row.Equation.Origin.Sources.Concat(row.Origin.Sources).Distinct()];
 
-        internal override NutrientRating? Rating => system.RatingOn(reading, system.PrintedScale(reading, question.Crop.Row));
+        public override NutrientRating? Rating =>
+            Question.System.RatingOn(reading, Question.System.PrintedScale(reading, Question.Crop.Row));
 
         internal override ImmutableArray<Finding> Findings
         {
             get
             {
                 var findings = ImmutableArray.CreateBuilder<Finding>();
-                if (question.SoilClass is null)
+                if (Question.SoilClass is null)
                 {
-                    findings.Add(FindingCatalog.Create(NutrientCodes.SoilClassAssumed, ("system", system.Name)));
+                    findings.Add(FindingCatalog.Create(NutrientCodes.SoilClassAssumed, ("system", Question.System.Name)));
                 }
 
-                if (row.Kernel.Remarks(reading.Value, 0, rate) == NeedRemarks.CurveTurnsUp)
+                if (row.Kernel.Remarks(reading.Value, 0, Pounds) == NeedRemarks.CurveTurnsUp)
                 {
                     findings.Add(
                         FindingCatalog.Create(
                             NutrientCodes.CurveTurnsUp,
-                            ("system", system.Name),
+                            ("system", Question.System.Name),
                             ("nutrient", SoilWords.For(reading.Nutrient)),
                             ("equation", Number),
                             ("index", Amounts.Print(reading.Value, 4)),
@@ -90,18 +86,20 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
             }
         }
 
-        internal override double Low(double pounds) => row.Kernel.Low(reading.Value, pounds);
+        private protected override double Low(double rate) => row.Kernel.Low(reading.Value, rate);
 
-        internal override double High(double pounds) => row.Kernel.High(reading.Value, pounds);
+        private protected override double High(double rate) => row.Kernel.High(reading.Value, rate);
+
+        private double Pounds => Rate.PoundsPerAcre;
 
         private string Number => Amounts.Print(row.Equation.Number, 0);
 
         /// <summary>What the curve gives beyond its end too.</summary>
         private double Raw => row.Kernel.Raw(reading.Value);
 
-        internal override ImmutableArray<WorkedLine> Lines() =>
+        internal override ImmutableArray<WorkedLine> Work() =>
             [
-                rate == Raw
+                Pounds == Raw
                     ? CurveLine()
                     : TableEnd.Line(
                         reading,
@@ -114,7 +112,7 @@ internal sealed class NorthCarolinaSystem(SystemRecord record) : RecommendationS
             NutrientFormulas
                 .All["nc-index-curve"]
                 .Line(
-                    NutrientFormulas.PerAcre(rate),
+                    NutrientFormulas.PerAcre(Pounds),
                     ("nutrient", SoilWords.For(reading.Nutrient)),
                     ("a", NutrientFormulas.Number(row.Equation.A)),
                     ("b", NutrientFormulas.Number(row.Equation.B)),

@@ -21,16 +21,20 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
 
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
-        var row = PrintedRow(question.Crop.Row);
-        var points = Points.Value[(row, reading.Nutrient)];
-        return new Grounds(this, question, reading, row, points).Need(
-            points.Kernel.Rate(reading.Value, 0),
+        var points = PointsFor(question, reading);
+        return new Need(
+            question,
+            reading,
+            points,
             reading.Value >= points.End.Index ? points.End.Origin.Status : points.Status
         );
     }
 
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user) =>
-        user.Use(Points.Value[(PrintedRow(question.Crop.Row), reading.Nutrient)].Kernel);
+        user.Use(PointsFor(question, reading).Kernel);
+
+    private static PrintedPoints PointsFor(SystemRequest question, DomainReading reading) =>
+        Points.Value[(PrintedRow(question.Crop.Row), reading.Nutrient)];
 
     private static CropRow PrintedRow(CropRow crop) => crop == CropRow.Wheat ? CropRow.SmallGrain : crop;
 
@@ -47,43 +51,38 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
         internal ImmutableArray<Source> Sources => [.. printed.SelectMany(p => p.Origin.Sources).Distinct()];
     }
 
-    private sealed class Grounds(
-        RecommendationSystem system,
-        SystemRequest question,
-        DomainReading reading,
-        CropRow row,
-        PrintedPoints points
-    ) : SufficiencyGrounds(system, reading)
+    private sealed class Need(SystemRequest question, DomainReading reading, PrintedPoints points, DataStatus status)
+        : SufficiencyNeed(question, reading, points.Kernel.Rate(reading.Value, 0), status)
     {
-        internal override string Why =>
+        public override string Why =>
             IsEnough
                 ? $"{Reading.Subject} is at or above {Reading.Limit(points.End.Index)}, where the soil itself feeds a full "
                     + "crop, so none is needed."
                 : $"{Reading.Subject} is below {Reading.Limit(points.End.Index)}; the rate is read between the printed points "
-                    + $"for {CropRows.WordsFor(row)}.";
+                    + $"for {CropRows.WordsFor(Row)}.";
 
-        internal override NutrientRating? Rating =>
-            System.RatingOn(
+        public override NutrientRating? Rating =>
+            Question.System.RatingOn(
                 Reading,
                 LimitScale.Of(
-                    $"{System.Id}-{row}-{Reading.Nutrient}",
+                    $"{Question.System.Id}-{Row}-{Reading.Nutrient}",
                     Reading,
-                    row,
-                    $"{CropRows.WordsFor(row)}, sufficient at index {Amounts.Print(points.End.Index, 4)}",
+                    Row,
+                    $"{CropRows.WordsFor(Row)}, sufficient at index {Amounts.Print(points.End.Index, 4)}",
                     NutrientFormulas.All["oklahoma-between-points"].Origin!.KnownAs(points.End.Origin.Status),
                     [("not sufficient", points.End.Index, false)],
                     "sufficient"
                 )
             );
 
-        internal override ImmutableArray<Source> Sources => points.Sources;
+        public override ImmutableArray<Source> Sources => points.Sources;
 
         /// <summary>On acid soil without lime wheat is helped by phosphate banded with the seed: said, not added. Source
         /// SOIL-OK3.</summary>
         internal override ImmutableArray<Finding> Findings =>
             Reading.Nutrient == PlantNutrient.Phosphate
-            && question.Crop.Row == CropRow.Wheat
-            && question.Report.WaterPh is { } ph
+            && Question.Crop.Row == CropRow.Wheat
+            && Question.Report.WaterPh is { } ph
             && ph.Value < AcidPh
                 ?
                 [
@@ -95,6 +94,8 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
                     ),
                 ]
                 : [];
+
+        private CropRow Row => PrintedRow(Question.Crop.Row);
 
         private bool IsEnough => Reading.Value >= points.End.Index;
 
@@ -110,7 +111,7 @@ internal sealed class OklahomaSystem(SystemRecord record) : RecommendationSystem
             return NutrientFormulas
                 .All["oklahoma-between-points"]
                 .Line(
-                    NutrientFormulas.PerAcre(points.Kernel.Rate(Reading.Value, 0)),
+                    NutrientFormulas.PerAcre(Rate.PoundsPerAcre),
                     ("nutrient", NutrientInWords),
                     ("index", NutrientFormulas.Number(Reading.Value)),
                     ("index below", NutrientFormulas.Number(below.Index)),

@@ -21,8 +21,6 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     /// <summary>The printed ratings, poorest first.</summary>
     internal static ImmutableArray<string> Ratings { get; } = ["low", "medium", "sufficient", "high", "excessive"];
 
-    private RatingScale PotassiumScale => Scales[0];
-
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading) =>
         reading.Nutrient == PlantNutrient.Potash ? PotashBy(question, reading) : PhosphateBy(question);
 
@@ -33,22 +31,22 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             return null;
         }
 
-        var cell = Grid.Value[question.Crop.Row][0];
-        double cut = cell.Nitrogen > 0 && question.Soil.Region == SoilRegion.Piedmont ? NitrogenCut : 0;
-        var grounds = new NitrogenGrounds(question.Crop.Row, cell, cut);
-        return new(grounds, PlantNutrient.Nitrogen, SystemMath.Less(cell.Nitrogen, cut), DataStatus.Read);
+        return new NitrogenNeed(question, SystemMath.Less(AnyCell(question).Nitrogen, CutOf(question)));
     }
 
-    private SystemAnswer PotashBy(SystemRequest question, DomainReading reading)
+    /// <summary>A cell of the crop's grid: all print the same nitrogen.</summary>
+    private static Cell AnyCell(SystemRequest question) => Grid.Value[question.Crop.Row][0];
+
+    private static double CutOf(SystemRequest question) =>
+        AnyCell(question).Nitrogen > 0 && question.Soil.Region == SoilRegion.Piedmont ? NitrogenCut : 0;
+
+    private static SystemAnswer PotashBy(SystemRequest question, DomainReading reading)
     {
-        var found = PotassiumScale.ClassOf(reading.Value)!;
+        var found = PotassiumScale(question).ClassOf(reading.Value)!;
         var cell = FirstCell(question.Crop.Row, null, found.Name)!;
-        double held = ShareOfSubsoil(question.Report.SubsoilPotassium);
+        double held = ShareOfSubsoil(question.Report.SubsoilPotassium, PotassiumScale(question));
         double pounds = SystemMath.SouthCarolinaPotash(cell.Potash, held);
-        return new PotashGrounds(this, question.Crop.Row, reading, cell, held).Need(
-            pounds,
-            PotassiumScale.StatusOf(found)
-        );
+        return new PotashNeed(question, reading, pounds, PotassiumScale(question).StatusOf(found));
     }
 
     /// <summary>Potash by the class of potassium. Phosphate goes by the rating that the laboratory printed, and not by the
@@ -61,14 +59,14 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             return user.Use(new ClassNeedKernel { Limits = new([]), Needs = [ClassNeed.Figure(printed)] });
         }
 
-        double held = ShareOfSubsoil(question.Report.SubsoilPotassium);
+        double held = ShareOfSubsoil(question.Report.SubsoilPotassium, PotassiumScale(question));
         return user.Use(
             new ClassNeedKernel
             {
-                Limits = PotassiumScale.Limits,
+                Limits = PotassiumScale(question).Limits,
                 Needs =
                 [
-                    .. PotassiumScale.Classes.Select(c =>
+                    .. PotassiumScale(question).Classes.Select(c =>
                         ClassNeed.Figure(
                             SystemMath.SouthCarolinaPotash(FirstCell(question.Crop.Row, null, c.Name)!.Potash, held)
                         )
@@ -78,12 +76,14 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         );
     }
 
+    private static RatingScale PotassiumScale(SystemRequest question) => question.System.Scales[0];
+
     private static string? PrintedRating(SystemRequest question) =>
         question.Report.PrintedPhosphorusRating?.Trim().ToLowerInvariant();
 
     /// <summary>Part of the topsoil potash that the subsoil makes good: none, a quarter or half, as it is low, medium or
     /// above. Source SOIL-SC5.</summary>
-    private double ShareOfSubsoil(SoilReading? subsoil)
+    private static double ShareOfSubsoil(SoilReading? subsoil, RatingScale scale)
     {
         if (subsoil is null)
         {
@@ -96,7 +96,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
                 $"Subsoil potassium must be by Mehlich-1 in lb/ac or ppm, found {subsoil}.",
                 nameof(subsoil)
             );
-        return PotassiumScale.ClassOf(value)!.Order switch
+        return scale.ClassOf(value)!.Order switch
         {
             1 => 0,
             2 => MediumSubsoilCut,
@@ -113,7 +113,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             ? PhosphateBy(question)
             : (SystemAnswer?)null;
 
-    private SystemAnswer PhosphateBy(SystemRequest question)
+    private static SystemAnswer PhosphateBy(SystemRequest question)
     {
         const PlantNutrient Nutrient = PlantNutrient.Phosphate;
         string? printed = PrintedRating(question);
@@ -128,19 +128,14 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
 
         string? column = ReportReadings.Find(question.Report, SoilAnalyte.Potassium, Mehlich1, SoilTestUnit.PoundsPerAcre)
             is { } found
-            ? PotassiumScale.ClassOf(found.Value)!.Name
+            ? PotassiumScale(question).ClassOf(found.Value)!.Name
             : null;
         var cell = FirstCell(question.Crop.Row, printed, column)!;
         return DependsOnColumn(question.Crop.Row, printed, column, cell.Phosphate)
             ? AskFor(Nutrient, question, () =>
                 "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold"
             )
-            : new NutrientNeed(
-                new PhosphateGrounds(this, question.Crop.Row, cell),
-                Nutrient,
-                cell.Phosphate,
-                DataStatus.Read
-            );
+            : new PhosphateNeed(question, cell);
     }
 
     /// <summary>The first cell of a row and a column; null takes any.</summary>
@@ -201,78 +196,87 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             (phosphorus is null || phosphorus == Phosphorus) && (potassium is null || potassium == Potassium);
     }
 
-    private sealed class NitrogenGrounds(CropRow crop, Cell cell, double cut) : NeedGrounds
+    private sealed class NitrogenNeed(SystemRequest question, double poundsPerAcre)
+        : NutrientNeed(question, PlantNutrient.Nitrogen, poundsPerAcre, DataStatus.Read)
     {
-        internal override string Why
+        public override string Why
         {
             get
             {
-                string less = cut > 0 ? $"; on Piedmont soil it is {Amounts.Print(cut, 4)} lb/ac less" : "";
-                return $"Every cell of the printed grid for {CropRows.WordsFor(crop)} gives the same nitrogen{less}.";
+                string less = Cut > 0 ? $"; on Piedmont soil it is {Amounts.Print(Cut, 4)} lb/ac less" : "";
+                return $"Every cell of the printed grid for {CropRows.WordsFor(Question.Crop.Row)} gives the same "
+                    + $"nitrogen{less}.";
             }
         }
 
-        internal override ImmutableArray<Source> Sources => cell.Origin.Sources;
+        public override ImmutableArray<Source> Sources => AnyCell(Question).Origin.Sources;
 
-        internal override ImmutableArray<WorkedLine> Lines()
+        private double Cut => CutOf(Question);
+
+        internal override ImmutableArray<WorkedLine> Work()
         {
-            double pounds = SystemMath.Less(cell.Nitrogen, cut);
+            double pounds = Rate.PoundsPerAcre;
             return
             [
-                cut > 0
+                Cut > 0
                     ? NutrientFormulas
                         .All["sc-piedmont-nitrogen"]
                         .Line(
                             NutrientFormulas.PerAcre(pounds),
                             ("nutrient", SoilWords.For(PlantNutrient.Nitrogen)),
-                            ("printed in every cell", NutrientFormulas.Number(cell.Nitrogen)),
-                            ("cut on Piedmont soil", NutrientFormulas.Number(cut))
+                            ("printed in every cell", NutrientFormulas.Number(AnyCell(Question).Nitrogen)),
+                            ("cut on Piedmont soil", NutrientFormulas.Number(Cut))
                         )
-                    : AsPrinted(PlantNutrient.Nitrogen, crop, pounds, cell),
+                    : AsPrinted(Nutrient, Question.Crop.Row, pounds, AnyCell(Question)),
             ];
         }
     }
 
-    private sealed class PotashGrounds(SouthCarolinaSystem system, CropRow crop, DomainReading reading, Cell cell, double held)
-        : SufficiencyGrounds(system, reading)
+    private sealed class PotashNeed(SystemRequest question, DomainReading reading, double poundsPerAcre, DataStatus status)
+        : SufficiencyNeed(question, reading, poundsPerAcre, status)
     {
-        internal override string Why
+        public override string Why
         {
             get
             {
-                string cut = held > 0 ? $", cut to {Amounts.Print((1 - held) * 100, 0)} % for what the subsoil holds" : "";
+                string cut = Held > 0 ? $", cut to {Amounts.Print((1 - Held) * 100, 0)} % for what the subsoil holds" : "";
                 return $"{Reading.Subject} is {Rating.Name}, and that column of the printed grid for "
-                    + $"{CropRows.WordsFor(crop)} gives this rate{cut}.";
+                    + $"{CropRows.WordsFor(Question.Crop.Row)} gives this rate{cut}.";
             }
         }
 
-        internal override NutrientRating Rating => System.RatingOn(Reading, system.PotassiumScale)!;
+        public override NutrientRating Rating => Question.System.RatingOn(Reading, PotassiumScale(Question))!;
 
-        internal override ImmutableArray<Source> Sources => [.. cell.Origin.Sources, .. system.PotassiumScale.Sources];
+        public override ImmutableArray<Source> Sources => [.. Cell.Origin.Sources, .. Rating.Scale.Sources];
+
+        private Cell Cell => FirstCell(Question.Crop.Row, null, Rating.Name)!;
+
+        private double Held => ShareOfSubsoil(Question.Report.SubsoilPotassium, PotassiumScale(Question));
 
         private protected override WorkedLine Line()
         {
-            double pounds = SystemMath.SouthCarolinaPotash(cell.Potash, held);
-            return held > 0
+            double pounds = Rate.PoundsPerAcre;
+            return Held > 0
                 ? NutrientFormulas
                     .All["sc-subsoil-potash"]
                     .Line(
                         NutrientFormulas.PerAcre(pounds),
                         ("nutrient", NutrientInWords),
-                        ("printed cell", NutrientFormulas.Number(cell.Potash)),
-                        ("share the subsoil holds", NutrientFormulas.Number(held))
+                        ("printed cell", NutrientFormulas.Number(Cell.Potash)),
+                        ("share the subsoil holds", NutrientFormulas.Number(Held))
                     )
-                : AsPrinted(Reading.Nutrient, crop, pounds, cell);
+                : AsPrinted(Nutrient, Question.Crop.Row, pounds, Cell);
         }
     }
 
-    private sealed class PhosphateGrounds(RecommendationSystem system, CropRow crop, Cell cell) : NeedGrounds
+    private sealed class PhosphateNeed(SystemRequest question, Cell cell)
+        : NutrientNeed(question, PlantNutrient.Phosphate, cell.Phosphate, DataStatus.Read)
     {
-        internal override string Why =>
+        public override string Why =>
             $"The laboratory rates phosphorus {cell.Phosphorus}, and that row of the printed grid for "
-            + $"{CropRows.WordsFor(crop)} gives this rate.";
+            + $"{CropRows.WordsFor(Question.Crop.Row)} gives this rate.";
 
-        internal override ImmutableArray<Source> Sources => cell.Origin.Sources;
+        public override ImmutableArray<Source> Sources => cell.Origin.Sources;
 
         internal override ImmutableArray<Finding> Findings =>
             cell.BreaksThePattern
@@ -280,12 +284,12 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
                 [
                     FindingCatalog.Create(
                         NutrientCodes.GridBreaksPattern,
-                        ("system", system.Name),
+                        ("system", Question.System.Name),
                         ("rate", Amounts.Print(cell.Phosphate, 4))
                     ),
                 ]
                 : [];
 
-        internal override ImmutableArray<WorkedLine> Lines() => [AsPrinted(PlantNutrient.Phosphate, crop, cell.Phosphate, cell)];
+        internal override ImmutableArray<WorkedLine> Work() => [AsPrinted(Nutrient, Question.Crop.Row, cell.Phosphate, cell)];
     }
 }

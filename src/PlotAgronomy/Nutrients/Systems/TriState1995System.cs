@@ -53,7 +53,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             ? PotashKernel(question.Crop, replacement).Rate(reading.Value, question.CecPer100Grams!.Value)
             : PhosphateKernel(CriticalOf(printed), replacement).Rate(reading.Value, 0);
         var status = Statuses.WeakestOf(StatusOf(reading, printed), replacement.Status);
-        return new NutrientNeed(new Grounds(this, question, reading, printed), reading.Nutrient, rate, status);
+        return new Need(question, reading, printed, rate, status);
     }
 
     private static DataStatus StatusOf(DomainReading reading, RatingScale? printed)
@@ -106,20 +106,21 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
     /// capacity.</summary>
     private readonly record struct Levels(double Critical, double TaperStart, double TaperEnd, double ShareDue);
 
-    private sealed class Grounds(
-        RecommendationSystem system,
+    private sealed class Need(
         SystemRequest question,
         DomainReading reading,
-        RatingScale? printed
-    ) : BuildUpGrounds(system, question, reading)
+        RatingScale? printed,
+        double poundsPerAcre,
+        DataStatus status
+    ) : BuildUpNeed(question, reading, poundsPerAcre, status)
     {
-        internal override double? PrintedStep => TriState1995System.PrintedStep;
+        private protected override double? PrintedStep => TriState1995System.PrintedStep;
 
         private protected override IBuildUpKernel Kernel => printed is null ? Potash : Phosphate;
 
-        private TriState1995PhosphateKernel Phosphate => PhosphateKernel(CriticalOf(printed!), Replacement);
+        private TriState1995PhosphateKernel Phosphate => PhosphateKernel(CriticalOf(printed!), Removal);
 
-        private TriState1995PotashKernel Potash => PotashKernel(Question.Crop, Replacement);
+        private TriState1995PotashKernel Potash => PotashKernel(Question.Crop, Removal);
 
         private Levels OfTest =>
             printed is null
@@ -138,35 +139,35 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
 
         private double Extra => printed is null ? Potash.Extra : 0;
 
-        internal override string Why =>
+        public override string Why =>
             Reading.Value < OfTest.Critical
                 ? $"{Reading.Subject} is below the critical level of {Reading.Limit(OfTest.Critical)}, so a quarter of the "
-                    + $"build-up is due this year; {Replacement.PutBack}."
+                    + $"build-up is due this year; {Removal.PutBack}."
             : OfTest.ShareDue >= 1
                 ? $"{Reading.Subject} lies between the critical level of {Reading.Limit(OfTest.Critical)} and "
-                    + $"{Reading.Limit(OfTest.TaperStart)}; {Replacement.PutBack}."
+                    + $"{Reading.Limit(OfTest.TaperStart)}; {Removal.PutBack}."
             : OfTest.ShareDue > 0
                 ? $"{Reading.Subject} lies in the taper from {Reading.Limit(OfTest.TaperStart)} to "
                     + $"{Reading.Limit(OfTest.TaperEnd)}, "
                     + $"where {Amounts.Print(OfTest.ShareDue * 100, 1)} % of removal is still due; "
-                    + $"{Replacement.PutBack}."
+                    + $"{Removal.PutBack}."
             : $"{Reading.Subject} is at or above {Reading.Limit(OfTest.TaperEnd)}, so none is needed.";
 
-        internal override NutrientRating? Rating => System.RatingOn(Reading, Scale);
+        public override NutrientRating? Rating => Question.System.RatingOn(Reading, Scale);
 
         private protected override ImmutableArray<Source> SourcesOfParts
         {
             get
             {
                 var equations = NutrientFormulas.All["tri-state-1995-share-due"].Origin!.Sources;
-                return [.. Scale.Sources, .. equations, .. Replacement.Origin?.Sources ?? equations];
+                return [.. Scale.Sources, .. equations, .. Removal.Origin?.Sources ?? equations];
             }
         }
 
         private RatingScale Scale =>
             printed
             ?? LimitScale.Of(
-                $"{System.Id}-K",
+                $"{Question.System.Id}-K",
                 Reading,
                 Question.Crop.Row,
                 $"CEC {Amounts.Print(Capacity, 4)} meq/100 g",
@@ -191,7 +192,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 NutrientFormulas
                     .All["tri-state-1995-phosphate-build-up"]
                     .Line(
-                        NutrientFormulas.PerAcre(BuildUp),
+                        NutrientFormulas.PerAcre(Raising),
                         ("nutrient", NutrientInWords),
                         ("critical level", NutrientFormulas.Number(OfTest.Critical)),
                         ("test", NutrientFormulas.Number(Reading.Value)),
@@ -213,7 +214,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
                 NutrientFormulas
                     .All["tri-state-1995-potash-build-up"]
                     .Line(
-                        NutrientFormulas.PerAcre(BuildUp),
+                        NutrientFormulas.PerAcre(Raising),
                         ("nutrient", NutrientInWords),
                         ("critical level", NutrientFormulas.Number(OfTest.Critical)),
                         ("test", NutrientFormulas.Number(Reading.Value)),
@@ -240,9 +241,9 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             NutrientFormulas
                 .All[IsPotash ? "tri-state-1995-potash-replacement" : "tri-state-1995-phosphate-replacement"]
                 .Line(
-                    NutrientFormulas.PerAcre(Replaced),
+                    NutrientFormulas.PerAcre(Replacing),
                     ("nutrient", NutrientInWords),
-                    ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
+                    ("carried off", NutrientFormulas.Number(Removal.Pounds)),
                     ("extra", NutrientFormulas.Number(Extra)),
                     ("share still due", NutrientFormulas.Number(OfTest.ShareDue))
                 );

@@ -28,15 +28,10 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
         double rate = isPotash
             ? PotashKernel(question, reading, replacement).Rate(reading.Value, question.CecPer100Grams!.Value)
             : PhosphateKernel(question, reading, replacement).Rate(reading.Value, 0);
-        return new NutrientNeed(
-            new Grounds(this, question, reading),
-            reading.Nutrient,
-            rate,
-            StatusOf(question, reading, replacement)
-        );
+        return new Need(question, reading, rate, StatusOf(question, reading, replacement));
     }
 
-    private DataStatus StatusOf(SystemRequest question, DomainReading reading, Replacement replacement)
+    private static DataStatus StatusOf(SystemRequest question, DomainReading reading, Replacement replacement)
     {
         var scale = ScaleFor(question, reading);
         var (critical, limit) = LevelsOf(scale);
@@ -50,8 +45,8 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
         );
     }
 
-    private RatingScale ScaleFor(SystemRequest question, DomainReading reading) =>
-        PrintedScale(
+    private static RatingScale ScaleFor(SystemRequest question, DomainReading reading) =>
+        question.System.PrintedScale(
             reading,
             question.Crop.Row,
             reading.Nutrient != PlantNutrient.Potash ? ScaleCondition.None
@@ -67,13 +62,13 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             : user.Use(PhosphateKernel(question, reading, replacement));
     }
 
-    private TriState2020PhosphateKernel PhosphateKernel(
+    private static TriState2020PhosphateKernel PhosphateKernel(
         SystemRequest question,
         DomainReading reading,
         Replacement replacement
     )
     {
-        var (critical, limit) = LevelsOf(PrintedScale(reading, question.Crop.Row));
+        var (critical, limit) = LevelsOf(question.System.PrintedScale(reading, question.Crop.Row));
         return new()
         {
             Critical = critical,
@@ -83,12 +78,16 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
         };
     }
 
-    private TriState2020PotashKernel PotashKernel(SystemRequest question, DomainReading reading, Replacement replacement) =>
+    private static TriState2020PotashKernel PotashKernel(
+        SystemRequest question,
+        DomainReading reading,
+        Replacement replacement
+    ) =>
         new()
         {
             CapacityLimit = CecLimit,
-            OnSand = LevelsOf(PrintedScale(reading, question.Crop.Row, ScaleCondition.CecUpToLimit)),
-            OnLoam = LevelsOf(PrintedScale(reading, question.Crop.Row, ScaleCondition.CecAboveLimit)),
+            OnSand = LevelsOf(question.System.PrintedScale(reading, question.Crop.Row, ScaleCondition.CecUpToLimit)),
+            OnLoam = LevelsOf(question.System.PrintedScale(reading, question.Crop.Row, ScaleCondition.CecAboveLimit)),
             FactorBase = FactorBase,
             FactorPerCapacity = FactorPerCec,
             Removed = replacement.Pounds,
@@ -109,36 +108,36 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
 
     private static Formula AlfalfaTaper => NutrientFormulas.All["tri-state-2020-alfalfa-replacement"];
 
-    private sealed class Grounds(TriState2020System system, SystemRequest question, DomainReading reading)
-        : BuildUpGrounds(system, question, reading)
+    private sealed class Need(SystemRequest question, DomainReading reading, double poundsPerAcre, DataStatus status)
+        : BuildUpNeed(question, reading, poundsPerAcre, status)
     {
         private protected override IBuildUpKernel Kernel =>
             IsPotash
-                ? system.PotashKernel(Question, Reading, Replacement)
-                : system.PhosphateKernel(Question, Reading, Replacement);
+                ? PotashKernel(Question, Reading, Removal)
+                : PhosphateKernel(Question, Reading, Removal);
 
-        private RatingScale Scale => system.ScaleFor(Question, Reading);
+        private RatingScale Scale => ScaleFor(Question, Reading);
 
-        private double Extra => ExtraWith(Reading, Replacement);
+        private double Extra => ExtraWith(Reading, Removal);
 
-        private bool Replaces => Replacement.IsCarriedOff && Reading.Value < Limit;
+        private bool Replaces => Removal.IsCarriedOff && Reading.Value < Limit;
 
-        internal override string Why =>
+        public override string Why =>
             Reading.Value < CriticalLevel
                 ? $"{Reading.Subject} is below the critical level of {Reading.Limit(CriticalLevel)}, so a quarter of the "
-                    + $"build-up is due this year; {Replacement.PutBack}."
+                    + $"build-up is due this year; {Removal.PutBack}."
             : Reading.Value < Limit
                 ? $"{Reading.Subject} lies between the critical level of {Reading.Limit(CriticalLevel)} and the limit of "
-                    + $"{Reading.Limit(Limit)}; {Replacement.PutBack}{Tapered}."
+                    + $"{Reading.Limit(Limit)}; {Removal.PutBack}{Tapered}."
             : $"{Reading.Subject} is at or above the limit of {Reading.Limit(Limit)}, so none is needed.";
 
-        internal override NutrientRating? Rating => System.RatingOn(Reading, Scale);
+        public override NutrientRating? Rating => Question.System.RatingOn(Reading, Scale);
 
         private protected override ImmutableArray<Source> SourcesOfParts =>
             [
                 .. Scale.Sources,
                 .. (IsPotash ? FactorPerCec : PhosphateFactor).Origin.Sources,
-                .. Replaces ? Replacement.Origin!.Sources : [],
+                .. Replaces ? Removal.Origin!.Sources : [],
             ];
 
         private string Tapered =>
@@ -156,7 +155,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             NutrientFormulas
                 .All[IsPotash ? "tri-state-2020-potash-build-up" : "tri-state-2020-phosphate-build-up"]
                 .Line(
-                    NutrientFormulas.PerAcre(BuildUp),
+                    NutrientFormulas.PerAcre(Raising),
                     ("nutrient", NutrientInWords),
                     ("critical level", NutrientFormulas.Number(CriticalLevel)),
                     ("test", NutrientFormulas.Number(Reading.Value)),
@@ -170,12 +169,12 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
 
         private WorkedLine TaperLine() =>
             AlfalfaTaper.Line(
-                NutrientFormulas.PerAcre(Replaced),
+                NutrientFormulas.PerAcre(Replacing),
                 ("nutrient", NutrientInWords),
                 ("test", NutrientFormulas.Number(Reading.Value)),
                 ("limit", NutrientFormulas.Number(Limit)),
                 ("critical level", NutrientFormulas.Number(CriticalLevel)),
-                ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
+                ("carried off", NutrientFormulas.Number(Removal.Pounds)),
                 ("extra", NutrientFormulas.Number(Extra))
             );
 
@@ -183,11 +182,11 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
             NutrientFormulas
                 .All[IsPotash ? "tri-state-2020-potash-replacement" : "tri-state-2020-phosphate-replacement"]
                 .Line(
-                    NutrientFormulas.PerAcre(Replaced),
+                    NutrientFormulas.PerAcre(Replacing),
                     ("nutrient", NutrientInWords),
                     ("test", NutrientFormulas.Number(Reading.Value)),
                     ("limit", NutrientFormulas.Number(Limit)),
-                    ("carried off", NutrientFormulas.Number(Replacement.Pounds)),
+                    ("carried off", NutrientFormulas.Number(Removal.Pounds)),
                     ("extra", NutrientFormulas.Number(Extra))
                 );
     }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace PlotAgronomy.Soil;
@@ -45,6 +46,7 @@ internal readonly struct PhPairRule
 
     /// <summary>The soil's pH lies clearly above the buffer's: it could be the buffer's reading, or the buffer finds acidity in a
     /// soil that can hold next to none.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Vector256<double> LooksSwapped(Vector256<double> soil, Vector256<double> reading) =>
         Vector256.GreaterThanOrEqual(soil - reading, Vector256.Create(margin))
         & Vector256.LessThan(reading, Vector256.Create(limeNotExpected))
@@ -54,6 +56,7 @@ internal readonly struct PhPairRule
         );
 
     /// <summary>The soil is very acid, yet the buffer finds no acidity.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal Vector256<double> Contradicts(Vector256<double> soil, Vector256<double> reading) =>
         Vector256.LessThanOrEqual(soil, Vector256.Create(acidWithoutReserve))
         & Vector256.GreaterThanOrEqual(reading, Vector256.Create(noAcidityFrom));
