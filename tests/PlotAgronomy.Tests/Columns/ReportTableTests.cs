@@ -2,6 +2,7 @@ using PlotAgronomy.Columns;
 using PlotAgronomy.Nutrients;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
+using UnitsNet;
 
 namespace PlotAgronomy.Tests.Columns;
 
@@ -94,6 +95,17 @@ public class ReportTableTests
         Assert.Equal([6.1, 5.8], table.Numbers(r => r.WaterPh?.Value));
         Assert.Equal(["Note"], table.UnreadHeaders);
         Assert.Empty(table.Problems);
+    }
+
+    /// <summary>What the head of a list says of all its lines is a fact of each, unless the line says otherwise.</summary>
+    [Fact]
+    public void What_every_report_states_alike_is_stated_once()
+    {
+        var alike = new SoilReport { Laboratory = "county laboratory", SampledDepth = Length.FromInches(6), SoilClass = SoilClass.Mineral, SampleMoisture = SampleMoisture.Dried };
+        var table = ReportTable.Read("pH,Class\n6.1,\n5.2,organic\n", "t", alike, ReportColumn.WaterPh("pH"), ReportColumn.SoilClass("Class"));
+        Assert.Equal([SoilClass.Mineral, SoilClass.Organic], table.Rows.Select(r => r.Report.SoilClass!.Value));
+        Assert.Equal([6.1, 5.2], table.Numbers(r => r.WaterPh?.Value));
+        Assert.All(table.Rows, r => Assert.Equal((6.0, "county laboratory", SampleMoisture.Dried), (r.Report.SampledDepth!.Value.Inches, r.Report.Laboratory, r.Report.SampleMoisture)));
     }
 
     [Fact]

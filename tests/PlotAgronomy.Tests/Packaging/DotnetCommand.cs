@@ -5,6 +5,9 @@ namespace PlotAgronomy.Tests.Packaging;
 /// <summary>Runs the SDK's command in a folder and hands back all it printed.</summary>
 internal static class DotnetCommand
 {
+    /// <summary>Tests that build the library anew run in turn: all write into its one folder of intermediate files.</summary>
+    internal const string BuildsOfTheLibrary = "builds of the library";
+
     internal static (int ExitCode, string Output) Run(string folder, params string[] arguments) => RunProgram("dotnet", folder, arguments);
 
     internal static (int ExitCode, string Output) RunProgram(string program, string folder, params string[] arguments)

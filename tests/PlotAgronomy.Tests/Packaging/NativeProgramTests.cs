@@ -3,6 +3,7 @@ namespace PlotAgronomy.Tests.Packaging;
 /// <summary>The library in a native program compiled ahead of time: known answers, values as JSON by a context of its own,
 /// and no trim warning of ours.</summary>
 [Trait("Category", "Slow")]
+[Collection(DotnetCommand.BuildsOfTheLibrary)]
 public class NativeProgramTests(PackedLibrary packed) : IClassFixture<PackedLibrary>
 {
     /// <summary>Prints one line an answer; what each must be stands in the test.</summary>

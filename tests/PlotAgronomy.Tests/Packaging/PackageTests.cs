@@ -4,7 +4,7 @@ using PlotAgronomy.Tests.Support;
 
 namespace PlotAgronomy.Tests.Packaging;
 
-[Trait("Category", "Slow")]
+[Trait("Category", "Slow"), Collection(DotnetCommand.BuildsOfTheLibrary)]
 public class PackageTests(PackedLibrary packed) : IClassFixture<PackedLibrary>
 {
     [Fact]

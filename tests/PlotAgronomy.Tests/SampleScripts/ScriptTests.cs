@@ -6,6 +6,7 @@ namespace PlotAgronomy.Tests.SampleScripts;
 
 /// <summary>The programs of one file in <c>samples/scripts</c>, run as a reader runs them, against their approved outputs. That
 /// the outputs stand still is all these tests say; the numbers are held by the tests of their rooms.</summary>
+[Collection(DotnetCommand.BuildsOfTheLibrary)]
 public class ScriptTests
 {
     private const int MostLines = 59;

@@ -37,21 +37,21 @@ internal sealed class ReportDraft
 
     internal void Add(BufferPh reading) => buffers.Add(reading);
 
-    internal SoilReport Finish(string? laboratory) =>
-        new()
+    /// <param name="alike">What every report of the table states alike; a cell goes before it.</param>
+    internal SoilReport Finish(SoilReport alike) =>
+        alike with
         {
-            Laboratory = laboratory ?? SoilReport.UnnamedLaboratory,
-            Readings = [.. readings],
-            BufferPhs = [.. buffers],
-            WaterPh = WaterPh,
-            SaltPh = SaltPh,
-            PrintedExchangeCapacity = ExchangeCapacity,
-            ExchangeableAcidity = Acidity,
-            OrganicMatter = OrganicMatter,
-            HumicMatter = HumicMatter,
-            WeightPerVolume = WeightPerVolume,
-            SampledDepth = Depth,
-            SoilClass = Class,
-            Texture = Texture,
+            Readings = [.. alike.Readings, .. readings],
+            BufferPhs = [.. alike.BufferPhs, .. buffers],
+            WaterPh = WaterPh ?? alike.WaterPh,
+            SaltPh = SaltPh ?? alike.SaltPh,
+            PrintedExchangeCapacity = ExchangeCapacity ?? alike.PrintedExchangeCapacity,
+            ExchangeableAcidity = Acidity ?? alike.ExchangeableAcidity,
+            OrganicMatter = OrganicMatter ?? alike.OrganicMatter,
+            HumicMatter = HumicMatter ?? alike.HumicMatter,
+            WeightPerVolume = WeightPerVolume ?? alike.WeightPerVolume,
+            SampledDepth = Depth ?? alike.SampledDepth,
+            SoilClass = Class ?? alike.SoilClass,
+            Texture = Texture ?? alike.Texture,
         };
 }

@@ -30,24 +30,26 @@ public sealed class ReportTable
     /// <exception cref="DataFormatException">No header line that names every column, or a quote that is not closed; the message
     /// names file, line and field.</exception>
     public static ReportTable Read(string text, string file, params IReadOnlyList<ReportColumn> columns) =>
-        Read(text, file, null, columns);
+        Read(text, file, SoilReport.None, columns);
 
     /// <inheritdoc cref="Read(string, string, IReadOnlyList{ReportColumn})"/>
     /// <param name="text">Text of the file.</param>
     /// <param name="file">Name of the file, for messages.</param>
-    /// <param name="laboratory">Laboratory that ran the tests.</param>
+    /// <param name="alike">What every report of the table states alike, such as its laboratory, depth or soil class; a cell goes
+    /// before it.</param>
     /// <param name="columns">What its columns hold; others are left unread.</param>
-    public static ReportTable Read(string text, string file, string? laboratory, params IReadOnlyList<ReportColumn> columns)
+    public static ReportTable Read(string text, string file, SoilReport alike, params IReadOnlyList<ReportColumn> columns)
     {
         ArgumentNullException.ThrowIfNull(text);
         Guard.NotBlank(file);
+        ArgumentNullException.ThrowIfNull(alike);
         Guard.NotEmpty(columns);
         if (columns.GroupBy(c => c.Header, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
             throw new ArgumentException($"Two meanings are stated for the column '{twice.Key}'.", nameof(columns));
         }
 
-        var reader = new ReportTableReader(file, laboratory, columns);
+        var reader = new ReportTableReader(file, alike, columns);
         reader.Read(text);
         return new(reader);
     }

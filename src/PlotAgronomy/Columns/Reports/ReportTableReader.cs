@@ -4,7 +4,7 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy.Columns;
 
 /// <summary>Reads a table of soil tests.</summary>
-internal sealed class ReportTableReader(string file, string? laboratory, IReadOnlyList<ReportColumn> columns)
+internal sealed class ReportTableReader(string file, SoilReport alike, IReadOnlyList<ReportColumn> columns)
 {
     private static readonly char[] Separators = [',', ';', '\t'];
 
@@ -55,7 +55,7 @@ internal sealed class ReportTableReader(string file, string? laboratory, IReadOn
             }
         }
 
-        var row = new TabledReport(record.Line, draft, laboratory);
+        var row = new TabledReport(record.Line, draft, alike);
         if (row.Sample.Length > 0 && !lineOfSample.TryAdd(row.Sample, row.Line))
         {
             string first = Amounts.Print(lineOfSample[row.Sample], 0),

@@ -4,12 +4,12 @@ namespace PlotAgronomy.Columns;
 [JsonConverter(typeof(NotForJson))]
 public sealed class TabledReport
 {
-    internal TabledReport(int line, ReportDraft read, string? laboratory)
+    internal TabledReport(int line, ReportDraft read, SoilReport alike)
     {
         Line = line;
         Sample = read.Sample;
         Crop = read.Crop;
-        Report = read.Finish(laboratory);
+        Report = read.Finish(alike);
     }
 
     /// <summary>Gets the line of the file, counted from 1.</summary>

@@ -32,7 +32,7 @@ public readonly record struct CationCharge : IJsonText<CationCharge>
     /// <param name="milliequivalents">Charge; finite, at least 0.</param>
     /// <returns>The charge.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    internal static CationCharge FromMilliequivalentsPer100CubicCentimeters(double milliequivalents) =>
+    public static CationCharge FromMilliequivalentsPer100CubicCentimeters(double milliequivalents) =>
         new(Guard.AtLeast(milliequivalents, 0, "meq/100 cm3"), CationChargeBasis.Per100CubicCentimeters);
 
     internal static CationCharge Of(double milliequivalents, CationChargeBasis basis) =>
