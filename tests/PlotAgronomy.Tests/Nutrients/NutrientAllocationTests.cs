@@ -31,7 +31,7 @@ public class NutrientAllocationTests
         {
             var row = system.Accepts[0].Crops[0];
             var use = CropUse.Browsed(row, YieldFor(row, 5));
-            int most = system.Recommend(soil, use).Unanswered.IsEmpty ? 256 : 640;
+            int most = system.Recommend(soil, use).Unanswered.IsEmpty ? 256 : 656;
             Assert.InRange(Allocations.BytesOf(() => system.Recommend(soil, use)), 1, most);
         });
     }

@@ -32,7 +32,7 @@ internal sealed class NeedQuestion
         Nutrient = nutrient;
         capacity = soil.CapacityPer100Grams ?? double.NaN;
         var known = double.IsNaN(capacity) ? soil with { ExchangeCapacity = default(CationCharge) } : soil;
-        request = new(system, known.ReportedBy(With(Tried[0])), crop);
+        request = new(system.Record, known.ReportedBy(With(Tried[0])), crop);
         var answers = Array.ConvertAll(Tried, value => system.Recommend(known.ReportedBy(With(value)), crop));
         var silence = answers[0].Unanswered.FirstOrDefault(u => u.Nutrient == nutrient);
         if (silence is null && answers[0].For(nutrient) is null)
@@ -48,7 +48,7 @@ internal sealed class NeedQuestion
         }
 
         var raises = Unanswered is null ? UseKernel(new AskedForRemarks()) : NeedRemarks.None;
-        flags = new(request, nutrient, Unanswered, raises);
+        flags = new(system, request, nutrient, Unanswered, raises);
         Findings = Finding.InOrder([
             .. answers
                 .SelectMany(a => a.FindingsOn(nutrient))

@@ -10,11 +10,13 @@ internal sealed class NeedRowFlags
 {
     private readonly ulong[] ofRemarks;
 
-    /// <param name="request">What the system is asked for every row.</param>
+    /// <param name="system">System.</param>
+    /// <param name="request">What it is asked for every row.</param>
     /// <param name="nutrient">Nutrient.</param>
     /// <param name="unanswered">Why no row is answered; null where rows are.</param>
     /// <param name="raises">What the sum of a row may notice.</param>
     internal NeedRowFlags(
+        RecommendationSystem system,
         SystemRequest request,
         PlantNutrient nutrient,
         UnansweredNutrient? unanswered,
@@ -37,7 +39,7 @@ internal sealed class NeedRowFlags
         foreach (var remark in Enum.GetValues<NeedRemarks>().Where(r => r != NeedRemarks.None && raises.HasFlag(r)))
         {
             ulong flag = 1UL << findings.Count;
-            findings.Add(OfAnyRow(remark, request, nutrient));
+            findings.Add(OfAnyRow(remark, system, request, nutrient));
             for (int all = 0; all < ofRemarks.Length; all++)
             {
                 ofRemarks[all] |= ((NeedRemarks)all).HasFlag(remark) ? flag : 0;
@@ -62,9 +64,14 @@ internal sealed class NeedRowFlags
     internal ulong OfUnusable(RowStatus status) => status == RowStatus.Missing ? Missing : Impossible;
 
     /// <summary>The finding of a remark, for a row that is not named.</summary>
-    private static Finding OfAnyRow(NeedRemarks remark, SystemRequest request, PlantNutrient nutrient)
+    private static Finding OfAnyRow(
+        NeedRemarks remark,
+        RecommendationSystem system,
+        SystemRequest request,
+        PlantNutrient nutrient
+    )
     {
-        var name = ("system", request.System.Name);
+        var name = ("system", system.Name);
         var what = ("nutrient", SoilWords.For(nutrient));
         return remark switch
         {
@@ -113,6 +120,6 @@ internal sealed class NeedRowFlags
         };
 
         Finding Silence(string code, string reason) =>
-            new UnansweredNutrient(request, nutrient, code, () => reason).Finding;
+            new UnansweredNutrient(system, request, nutrient, code, () => reason).Finding;
     }
 }

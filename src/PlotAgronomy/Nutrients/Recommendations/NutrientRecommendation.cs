@@ -12,12 +12,14 @@ public sealed class NutrientRecommendation : IWorkedResult
     private readonly NutrientNeed? first;
     private readonly NutrientNeed? second;
 
+    /// <param name="system">System.</param>
     /// <param name="question">What the system was asked.</param>
     /// <param name="ofCrop">The nitrogen of the crop, where the system prints it.</param>
     /// <param name="first">The need for its first nutrient.</param>
     /// <param name="second">The need for its second nutrient.</param>
     /// <param name="unanswered">The nutrients it does not answer for.</param>
     internal NutrientRecommendation(
+        RecommendationSystem system,
         SystemRequest question,
         NutrientNeed? ofCrop,
         NutrientNeed? first,
@@ -26,6 +28,7 @@ public sealed class NutrientRecommendation : IWorkedResult
     )
     {
         this.question = question;
+        System = system;
         this.ofCrop = ofCrop;
         this.first = first;
         this.second = second;
@@ -33,7 +36,7 @@ public sealed class NutrientRecommendation : IWorkedResult
     }
 
     /// <summary>Gets the system that answered.</summary>
-    public RecommendationSystem System => question.System;
+    public RecommendationSystem System { get; }
 
     /// <summary>Gets the crop and its use.</summary>
     public CropUse Crop => question.Crop;

@@ -25,7 +25,6 @@ public abstract partial class RecommendationSystem
                 .Select(alike => alike[0])
                 .OrderBy(test => (int)test.Nutrient),
         ];
-        Scales = RatingTables.Of(record.Id);
     }
 
     /// <summary>All systems: those to name where this one leaves a question unanswered, and the next editions.</summary>
@@ -67,9 +66,6 @@ public abstract partial class RecommendationSystem
     /// <summary>What the table says of it.</summary>
     internal SystemRecord Record { get; }
 
-    /// <summary>The printed scales of this system; empty where it prints none.</summary>
-    internal ImmutableArray<RatingScale> Scales { get; }
-
     /// <summary>Whether the system has a crop row for a nutrient.</summary>
     /// <param name="crop">Crop row.</param>
     /// <param name="nutrient">Phosphate or potash.</param>
@@ -103,10 +99,11 @@ public abstract partial class RecommendationSystem
     {
         ArgumentNullException.ThrowIfNull(soil);
         ArgumentNullException.ThrowIfNull(crop);
-        var question = new SystemRequest(this, soil, crop);
+        var question = new SystemRequest(Record, soil, crop);
         var first = AnswerFor(answered[0].Nutrient, question, isAskedByName);
         var second = answered.Length > 1 ? AnswerFor(answered[1].Nutrient, question, isAskedByName) : default;
         return new NutrientRecommendation(
+            this,
             question,
             NeedOfCrop(question),
             first.Need,
@@ -138,19 +135,6 @@ public abstract partial class RecommendationSystem
             && ReportReadings.Find(soil.Report, t.Analyte, t.Extractants, t.Unit) is not null
         );
 
-    /// <summary>Where a reading stands on one of its scales; null above the last class.</summary>
-    internal NutrientRating? RatingOn(DomainReading reading, RatingScale scale) =>
-        scale.ClassOf(reading.Value) is { } found
-            ? new NutrientRating
-            {
-                System = RatingSystem.TryFind(Id, out var printed, out _) ? printed : null,
-                Scale = scale,
-                Class = found,
-                Reading = reading.Reading,
-                ComparedValue = reading.Value,
-            }
-            : null;
-
     /// <summary>Answers for a nutrient whose crop row and reading are inside the domain.</summary>
     private protected abstract SystemAnswer Answer(SystemRequest question, DomainReading reading);
 
@@ -161,39 +145,16 @@ public abstract partial class RecommendationSystem
     /// <summary>The nitrogen the system prints for the crop whatever the test; null for none.</summary>
     private protected virtual NutrientNeed? NeedOfCrop(SystemRequest question) => null;
 
-    private protected static UnansweredNutrient Refuse(
+    private protected UnansweredNutrient Refuse(
         PlantNutrient nutrient,
         SystemRequest question,
         string code,
         Func<string> reason,
         NutrientRating? rating = null
-    ) => new(question, nutrient, code, reason) { Rating = rating };
+    ) => new(this, question, nutrient, code, reason) { Rating = rating };
 
-    private protected static UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<string> fact) =>
+    private protected UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<string> fact) =>
         Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
-
-    /// <summary>The printed scale of a test for a crop row.</summary>
-    internal RatingScale PrintedScale(
-        DomainReading reading,
-        CropRow crop,
-        ScaleCondition condition = ScaleCondition.None
-    )
-    {
-        foreach (var scale in Scales)
-        {
-            if (
-                scale.Analyte == reading.Reading.Analyte
-                && scale.Condition == condition
-                && (scale.Crops.IsEmpty || scale.Crops.Contains(crop))
-                && ReportReadings.IsAccepted(reading.Reading.Extractant, scale.Extractants)
-            )
-            {
-                return scale;
-            }
-        }
-
-        throw new InvalidOperationException($"{Name} prints no scale for {reading.Words} on {CropRows.WordsFor(crop)}.");
-    }
 
     private static string FromMemory() =>
         "its numbers are not yet checked against the publication, so it answers only when asked by name";

@@ -31,8 +31,47 @@ internal sealed record SystemRecord(
         TestFrom
     );
 
+    /// <summary>The printed scales of this system; empty where it prints none.</summary>
+    internal ImmutableArray<RatingScale> Scales { get; } = RatingTables.Of(Id);
+
     /// <summary>All systems, in the order in which they are listed.</summary>
     internal static ImmutableArray<SystemRecord> All => Table.Rows;
+
+    /// <summary>Where a reading stands on one of its scales; null above the last class.</summary>
+    internal NutrientRating? RatingOn(DomainReading reading, RatingScale scale) =>
+        scale.ClassOf(reading.Value) is { } found
+            ? new NutrientRating
+            {
+                System = RatingSystem.TryFind(Id, out var printed, out _) ? printed : null,
+                Scale = scale,
+                Class = found,
+                Reading = reading.Reading,
+                ComparedValue = reading.Value,
+            }
+            : null;
+
+    /// <summary>The printed scale of a test for a crop row.</summary>
+    internal RatingScale PrintedScale(
+        DomainReading reading,
+        CropRow crop,
+        ScaleCondition condition = ScaleCondition.None
+    )
+    {
+        foreach (var scale in Scales)
+        {
+            if (
+                scale.Analyte == reading.Reading.Analyte
+                && scale.Condition == condition
+                && (scale.Crops.IsEmpty || scale.Crops.Contains(crop))
+                && ReportReadings.IsAccepted(reading.Reading.Extractant, scale.Extractants)
+            )
+            {
+                return scale;
+            }
+        }
+
+        throw new InvalidOperationException($"{Name} prints no scale for {reading.Words} on {CropRows.WordsFor(crop)}.");
+    }
 
     private static SystemRecord FromRow(CsvRow row) =>
         new(

@@ -8,12 +8,20 @@ namespace PlotAgronomy.Nutrients;
 [JsonConverter(typeof(NotForJson))]
 public sealed class UnansweredNutrient
 {
+    private readonly RecommendationSystem system;
     private readonly SystemRequest question;
     private readonly string code;
     private readonly Func<string> reason;
 
-    internal UnansweredNutrient(SystemRequest question, PlantNutrient nutrient, string code, Func<string> reason)
+    internal UnansweredNutrient(
+        RecommendationSystem system,
+        SystemRequest question,
+        PlantNutrient nutrient,
+        string code,
+        Func<string> reason
+    )
     {
+        this.system = system;
         this.question = question;
         this.code = code;
         this.reason = reason;
@@ -28,11 +36,7 @@ public sealed class UnansweredNutrient
 
     /// <summary>Gets the systems that take this crop row and the report's test; empty when none does.</summary>
     public ImmutableArray<RecommendationSystem> ServedBy =>
-        [
-            .. question
-                .System.Siblings()
-                .Where(s => s != question.System && s.WouldServe(question.Soil, question.Crop.Row, Nutrient)),
-        ];
+        [.. system.Siblings().Where(s => s != system && s.WouldServe(question.Soil, question.Crop.Row, Nutrient))];
 
     /// <summary>Whether the soil itself lies outside the system.</summary>
     internal bool IsForSoil => code == NutrientCodes.OrganicSoil;
@@ -56,7 +60,7 @@ public sealed class UnansweredNutrient
             var others = ServedBy;
             return FindingCatalog.Create(
                 code,
-                ("system", question.System.Name),
+                ("system", system.Name),
                 ("nutrient", SoilWords.For(Nutrient)),
                 ("reason", Reason),
                 ("others", others.IsEmpty ? "none is known here" : string.Join(", ", others.Select(s => s.Id)))

@@ -3,7 +3,7 @@ namespace PlotAgronomy.Nutrients;
 /// <summary>What the build-up systems share: raise below a level, put back what leaves, stop above a limit.</summary>
 internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSystem(record)
 {
-    private protected static UnansweredNutrient RefuseForRemoval(SystemRequest question, PlantNutrient nutrient) =>
+    private protected UnansweredNutrient RefuseForRemoval(SystemRequest question, PlantNutrient nutrient) =>
         AskFor(nutrient, question, () =>
             $"the crop is carried off, and this system prints no removal for {CropRows.WordsFor(question.Crop.Row)}: state "
             + "the pounds that leave"

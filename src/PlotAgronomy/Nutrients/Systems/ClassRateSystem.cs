@@ -29,11 +29,11 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
         if (RateFor(scale, found, question.Crop.Row, reading.Nutrient) is not { } row)
         {
-            return NoRate(question, reading, RatingOn(reading, scale)!);
+            return NoRate(question, reading, question.System.RatingOn(reading, scale)!);
         }
 
         return row.AsksForYield && question.Crop.Yield is null
-            ? NoYield(question, reading, RatingOn(reading, scale)!)
+            ? NoYield(question, reading, question.System.RatingOn(reading, scale)!)
             : NeedFrom(question, reading, scale, row);
     }
 
@@ -111,12 +111,12 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         return null;
     }
 
-    private static UnansweredNutrient BeyondTheTable(SystemRequest question, DomainReading reading) =>
+    private UnansweredNutrient BeyondTheTable(SystemRequest question, DomainReading reading) =>
         Refuse(reading.Nutrient, question, NutrientCodes.BeyondPrintedTable, () =>
             $"{reading.Words} lies above the last class it prints, where the rate is none already"
         );
 
-    private static UnansweredNutrient NoRate(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient NoRate(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,
@@ -125,7 +125,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
             rating
         );
 
-    private static UnansweredNutrient NoYield(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient NoYield(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,

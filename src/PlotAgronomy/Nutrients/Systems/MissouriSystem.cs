@@ -79,7 +79,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
             Replaces = replacement.IsCarriedOff,
         };
 
-    private static UnansweredNutrient OtherYears(SystemRequest question, PlantNutrient nutrient, double years) =>
+    private UnansweredNutrient OtherYears(SystemRequest question, PlantNutrient nutrient, double years) =>
         AskFor(nutrient, question, () =>
             $"it builds up over {Amounts.Print(ShortYears, 4)} or {Amounts.Print(LongYears, 4)} years, not "
             + Amounts.Print(years, 4)

@@ -7,16 +7,16 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
 {
     private protected override SystemAnswer Answer(SystemRequest question, DomainReading reading)
     {
-        var scale = PrintedScale(reading, question.Crop.Row);
+        var scale = question.System.PrintedScale(reading, question.Crop.Row);
         var found = scale.ClassOf(reading.Value)!;
         return IsShort(found)
-            ? Silent(question, reading, RatingOn(reading, scale)!)
+            ? Silent(question, reading, question.System.RatingOn(reading, scale)!)
             : new Need(question, reading, scale, scale.StatusOf(found));
     }
 
     internal override T UseKernel<T>(SystemRequest question, DomainReading reading, INeedKernelUser<T> user)
     {
-        var scale = PrintedScale(reading, question.Crop.Row);
+        var scale = question.System.PrintedScale(reading, question.Crop.Row);
         return user.Use(
             new ClassNeedKernel
             {
@@ -33,7 +33,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
 
     private static bool IsShort(RatingClass found) => found.Order == 1;
 
-    private static UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
         Refuse(
             reading.Nutrient,
             question,

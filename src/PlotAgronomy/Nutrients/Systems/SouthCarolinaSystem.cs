@@ -113,7 +113,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             ? PhosphateBy(question)
             : (SystemAnswer?)null;
 
-    private static SystemAnswer PhosphateBy(SystemRequest question)
+    private SystemAnswer PhosphateBy(SystemRequest question)
     {
         const PlantNutrient Nutrient = PlantNutrient.Phosphate;
         string? printed = PrintedRating(question);

@@ -48,7 +48,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
             return RefuseForRemoval(question, reading.Nutrient);
         }
 
-        var printed = isPotash ? null : PrintedScale(reading, question.Crop.Row);
+        var printed = isPotash ? null : question.System.PrintedScale(reading, question.Crop.Row);
         double rate = printed is null
             ? PotashKernel(question.Crop, replacement).Rate(reading.Value, question.CecPer100Grams!.Value)
             : PhosphateKernel(CriticalOf(printed), replacement).Rate(reading.Value, 0);
@@ -72,7 +72,7 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         var replacement = Replacement.For(Id, question.Crop, reading.Nutrient)!.Value;
         return reading.Nutrient == PlantNutrient.Potash
             ? user.Use(PotashKernel(question.Crop, replacement))
-            : user.Use(PhosphateKernel(CriticalOf(PrintedScale(reading, question.Crop.Row)), replacement));
+            : user.Use(PhosphateKernel(CriticalOf(question.System.PrintedScale(reading, question.Crop.Row)), replacement));
     }
 
     private static Constant CriticalOf(RatingScale printed) =>

@@ -1,7 +1,7 @@
 namespace PlotAgronomy.Nutrients;
 
-/// <summary>What a system is asked: the soil and the crop.</summary>
-internal sealed record SystemRequest(RecommendationSystem System, PlotSoil Soil, CropUse Crop)
+/// <summary>What a system is asked: the soil and the crop; with what the table says of the system.</summary>
+internal sealed record SystemRequest(SystemRecord System, PlotSoil Soil, CropUse Crop)
 {
     private static readonly double OrganicFrom = NutrientConstants.All["organic-soil-from"];
 
