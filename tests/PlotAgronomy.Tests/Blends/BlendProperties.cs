@@ -132,6 +132,10 @@ public class BlendProperties
             && CrowdingReport.For(forward).Findings.Select(f => f.Code).Order().SequenceEqual(CrowdingReport.For(backward).Findings.Select(f => f.Code).Order());
     }
 
+    /// <summary>Found by a draw: the highest total is twice the lowest to the last bit or past it, by the order of the sum.</summary>
+    [Property(Replay = "10120874623992131956,8350592166185024681,80")]
+    public bool Order_does_not_matter_where_a_limit_is_just_reached(BlendSketch sketch) => Order_does_not_matter(sketch);
+
     [Property]
     public bool The_total_lies_inside_its_published_range(BlendSketch sketch)
     {

@@ -47,7 +47,7 @@ internal static class CrowdingFindings
             );
         }
 
-        if (total.Highest > total.Lowest * BlendConstants.All["uncertain-total"])
+        if (Tolerance.IsAbove(total.Highest, total.Lowest * BlendConstants.All["uncertain-total"]))
         {
             yield return FindingCatalog.Create(
                 BlendCodes.TotalUncertain,
