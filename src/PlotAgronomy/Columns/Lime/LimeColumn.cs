@@ -107,9 +107,7 @@ public sealed class LimeColumn
     )
     {
         ColumnSpans.SameLength(ReadsWaterPh ? 0 : waterPh.Length, reading.Length, nameof(reading));
-        ColumnSpans.SameLength(waterPh.Length, rates.Length, nameof(rates));
-        ColumnSpans.SameLength(waterPh.Length, status.Length, nameof(status));
-        ColumnSpans.SameLength(waterPh.Length, flags.Length, nameof(flags));
+        ColumnSpans.Written(waterPh.Length, rates.Length, status.Length, flags.Length, nameof(rates));
         ColumnSpans.Apart(waterPh, rates, nameof(rates));
         ColumnSpans.Apart(reading, rates, nameof(rates));
         rows.Fill(waterPh, ReadsWaterPh ? waterPh : reading, rates, status, flags);

@@ -18,6 +18,14 @@ internal static class ColumnSpans
         }
     }
 
+    /// <summary>The three columns that a call writes.</summary>
+    internal static void Written(int rows, int answers, int status, int flags, string nameOfAnswers)
+    {
+        SameLength(rows, answers, nameOfAnswers);
+        SameLength(rows, status, nameof(status));
+        SameLength(rows, flags, nameof(flags));
+    }
+
     /// <summary>A column that may be left out, as an empty span.</summary>
     internal static void SameLengthOrNone(int rows, int length, string name) => SameLength(length == 0 ? 0 : rows, length, name);
 

@@ -82,9 +82,7 @@ public sealed class BulkSeedColumn
         ColumnSpans.SameLength(rows, germinationPercent.Length, nameof(germinationPercent));
         ColumnSpans.SameLengthOrNone(rows, hardPercent.Length, nameof(hardPercent));
         ColumnSpans.SameLengthOrNone(rows, dormantPercent.Length, nameof(dormantPercent));
-        ColumnSpans.SameLength(rows, rates.Length, nameof(rates));
-        ColumnSpans.SameLength(rows, status.Length, nameof(status));
-        ColumnSpans.SameLength(rows, flags.Length, nameof(flags));
+        ColumnSpans.Written(rows, rates.Length, status.Length, flags.Length, nameof(rates));
         ColumnSpans.Apart(livePoundsPerAcre, rates, nameof(rates));
         ColumnSpans.Apart(purityPercent, rates, nameof(rates));
         ColumnSpans.Apart(germinationPercent, rates, nameof(rates));

@@ -37,9 +37,7 @@ public static class SeedDensityColumn
     {
         int rows = livePoundsPerAcre.Length;
         ColumnSpans.SameLength(rows, seedsPerPound.Length, nameof(seedsPerPound));
-        ColumnSpans.SameLength(rows, seedsPerSquareFoot.Length, nameof(seedsPerSquareFoot));
-        ColumnSpans.SameLength(rows, status.Length, nameof(status));
-        ColumnSpans.SameLength(rows, flags.Length, nameof(flags));
+        ColumnSpans.Written(rows, seedsPerSquareFoot.Length, status.Length, flags.Length, nameof(seedsPerSquareFoot));
         ColumnSpans.Apart(livePoundsPerAcre, seedsPerSquareFoot, nameof(seedsPerSquareFoot));
         ColumnSpans.Apart(seedsPerPound, seedsPerSquareFoot, nameof(seedsPerSquareFoot));
         for (int i = 0; i < rows; i++)

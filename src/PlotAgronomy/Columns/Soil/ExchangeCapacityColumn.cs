@@ -97,9 +97,7 @@ public sealed class ExchangeCapacityColumn
         ColumnSpans.SameLengthOrNone(rows, sodium.Length, nameof(sodium));
         ColumnSpans.SameLength(rows, bufferPh.Length, nameof(bufferPh));
         ColumnSpans.SameLength(rows, waterPh.Length, nameof(waterPh));
-        ColumnSpans.SameLength(rows, capacities.Length, nameof(capacities));
-        ColumnSpans.SameLength(rows, status.Length, nameof(status));
-        ColumnSpans.SameLength(rows, flags.Length, nameof(flags));
+        ColumnSpans.Written(rows, capacities.Length, status.Length, flags.Length, nameof(capacities));
         ColumnSpans.Apart(potassium, capacities, nameof(capacities));
         ColumnSpans.Apart(magnesium, capacities, nameof(capacities));
         ColumnSpans.Apart(calcium, capacities, nameof(capacities));

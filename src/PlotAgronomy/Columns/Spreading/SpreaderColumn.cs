@@ -40,9 +40,7 @@ public static class SpreaderColumn
         int rows = poundsPerMinute.Length;
         ColumnSpans.SameLength(rows, milesPerHour.Length, nameof(milesPerHour));
         ColumnSpans.SameLength(rows, swathFeet.Length, nameof(swathFeet));
-        ColumnSpans.SameLength(rows, rates.Length, nameof(rates));
-        ColumnSpans.SameLength(rows, status.Length, nameof(status));
-        ColumnSpans.SameLength(rows, flags.Length, nameof(flags));
+        ColumnSpans.Written(rows, rates.Length, status.Length, flags.Length, nameof(rates));
         ColumnSpans.Apart(poundsPerMinute, rates, nameof(rates));
         ColumnSpans.Apart(milesPerHour, rates, nameof(rates));
         ColumnSpans.Apart(swathFeet, rates, nameof(rates));
