@@ -3,7 +3,7 @@ using Microsoft.CodeAnalysis;
 
 namespace PlotAgronomy.Map.Sources;
 
-/// <summary>What the sources are compiled against: the running framework and what the build laid beside the tests.</summary>
+/// <summary>What the sources are compiled against: the running framework and what the build laid beside tests and samples.</summary>
 internal static class ReferenceAssemblies
 {
     internal static IReadOnlyList<MetadataReference> Framework()
@@ -16,12 +16,12 @@ internal static class ReferenceAssemblies
             .Select(Reference)];
     }
 
-    /// <summary>The framework and the packages found in the newest output folder of each test project.</summary>
+    /// <summary>The framework and the packages found in the newest output folder of each project of tests and samples.</summary>
     internal static IReadOnlyList<MetadataReference> Built(string root, IEnumerable<string> ownAssemblies)
     {
         var taken = Framework().ToDictionary(r => Path.GetFileNameWithoutExtension(r.Display!));
         var own = ownAssemblies.ToHashSet();
-        foreach (string file in TestOutputs(root).SelectMany(folder => Directory.EnumerateFiles(folder, "*.dll")))
+        foreach (string file in Outputs(root).SelectMany(folder => Directory.EnumerateFiles(folder, "*.dll")))
         {
             string name = Path.GetFileNameWithoutExtension(file);
             if (!taken.ContainsKey(name) && !own.Contains(name) && IsManaged(file))
@@ -35,21 +35,21 @@ internal static class ReferenceAssemblies
 
     private static MetadataReference Reference(string file) => MetadataReference.CreateFromFile(file);
 
-    private static List<string> TestOutputs(string root)
+    private static List<string> Outputs(string root)
     {
-        var projects = ProjectFiles.FilesUnder(Path.Combine(root, "tests"), ".csproj");
+        string[] parts = ["tests", "samples"];
+        var projects = parts.SelectMany(part => ProjectFiles.FilesUnder(Path.Combine(root, part), ".csproj"));
         var outputs = projects.Select(NewestOutput).OfType<string>().ToList();
         return outputs.Count > 0
             ? outputs
-            : throw new InvalidDataException("Nothing is built under tests: run 'dotnet build' first.");
+            : throw new InvalidDataException("Nothing is built under tests and samples: run 'dotnet build' first.");
     }
 
     private static string? NewestOutput(string projectFile)
     {
-        string assembly = Path.GetFileNameWithoutExtension(projectFile) + ".dll";
         var output = new DirectoryInfo(Path.Combine(Path.GetDirectoryName(projectFile)!, "bin"));
         return output.Exists
-            ? output.EnumerateFiles(assembly, SearchOption.AllDirectories)
+            ? output.EnumerateFiles("*.deps.json", SearchOption.AllDirectories)
                 .Where(f => f.Directory!.Name.StartsWith("net", StringComparison.Ordinal))
                 .MaxBy(f => f.LastWriteTimeUtc)?.DirectoryName
             : null;
