@@ -40,6 +40,9 @@ internal sealed partial class UnitWords
 
     private readonly Dictionary<string, double> factors = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<string> printed = [];
+
+    /// <summary>The unit that a word is half of, as "lb" is of "lb/ac".</summary>
+    private readonly Dictionary<string, string> wholes = new(StringComparer.OrdinalIgnoreCase);
     private readonly string expectation;
 
     /// <param name="quantity">Such as "an area".</param>
@@ -54,6 +57,11 @@ internal sealed partial class UnitWords
             foreach (string word in each)
             {
                 factors.Add(word, factor);
+                int counted = word.IndexOf('/', StringComparison.Ordinal);
+                if (counted > 0)
+                {
+                    wholes.TryAdd(word[..counted], each[0]);
+                }
             }
         }
 
@@ -111,13 +119,10 @@ internal sealed partial class UnitWords
     }
 
     /// <summary>A weight where a rate is wanted is half of one: the ground it is for is missing.</summary>
-    private string Unknown(string number, string unit, string typed)
-    {
-        var wholes = factors.Where(f => f.Key.StartsWith($"{unit}/", StringComparison.OrdinalIgnoreCase)).Select(f => f.Value);
-        return printed.FirstOrDefault(p => wholes.Contains(factors[p])) is { } whole
+    private string Unknown(string number, string unit, string typed) =>
+        wholes.TryGetValue(unit, out string? whole)
             ? $"'{typed}' lacks what it is counted by, such as '{number} {whole}': {expectation}"
             : $"unknown unit '{unit}' in '{typed}': {expectation}";
-    }
 
     internal string Print(double value, string unit, int? decimals)
     {

@@ -150,7 +150,7 @@ internal static partial class StartKinds
                 kind["shareOfFullStand"] = one;
             }
 
-            kinds.Add(kind);
+            kinds.Add((JsonNode)kind);
             draft.Add(
                 "materials.seedLots",
                 new JsonObject

@@ -78,7 +78,6 @@ internal static class PlanNodeReader
         }
     }
 
-    /// <summary>The parser's own message without its trailing position, which is printed in front.</summary>
     /// <summary>An escaped half of a character is sound JSON, but no text.</summary>
     private static string Text(ref Utf8JsonReader reader, int line, int column)
     {
@@ -98,6 +97,7 @@ internal static class PlanNodeReader
         }
     }
 
+    /// <summary>The parser's own message without its trailing position, which is printed in front.</summary>
     private static string Sentence(string message)
     {
         int cut = message.IndexOf(" LineNumber", StringComparison.Ordinal);

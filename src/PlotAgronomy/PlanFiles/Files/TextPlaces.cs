@@ -3,7 +3,7 @@ namespace PlotAgronomy.PlanFiles;
 /// <summary>Turns a byte offset into a line and a column, both counted from 1; a column is a character.</summary>
 internal sealed class TextPlaces
 {
-    private const int Block = 1024;
+    private const int Block = 64;
 
     private readonly byte[] bytes;
     private readonly List<int> lineStarts = [0];
