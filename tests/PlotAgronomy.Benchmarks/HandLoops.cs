@@ -147,6 +147,20 @@ internal static class HandLoops
         }
     }
 
+    /// <summary>Live seeds on a square foot from lb/ac and seeds in a pound.</summary>
+    internal static void SeedDensity(double[] live, double[] seedsPerPound, double[] densities, RowStatus[] status, ulong[] flags)
+    {
+        for (int i = 0; i < live.Length; i++)
+        {
+            double density = live[i] * seedsPerPound[i] / 43_560;
+            (densities[i], status[i], flags[i]) =
+                live[i] < 0 || double.IsInfinity(live[i]) || seedsPerPound[i] <= 0 || double.IsInfinity(density) ? (double.NaN, RowStatus.Implausible, 1UL)
+                : double.IsNaN(density) ? (double.NaN, RowStatus.Missing, 2UL)
+                : density == 0 ? (0, RowStatus.NoneNeeded, 0UL)
+                : (density, RowStatus.Answered, 0UL);
+        }
+    }
+
     /// <summary>Exchange capacity with 12 x (7 - SMP buffer pH) up to water pH 6.4.</summary>
     internal static void Exchange(double[] k, double[] mg, double[] ca, double[] buffer, double[] waterPh, double[] capacities, RowStatus[] status, ulong[] flags)
     {

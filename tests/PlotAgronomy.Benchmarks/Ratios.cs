@@ -14,11 +14,14 @@ internal static class Ratios
     {
         var many = new ManyReports(500_000, 20_000);
         var spreaders = new SpreaderRuns(500_000);
+        var stands = new SeedStands(500_000);
         Print("lime", many.Rows, ("by hand", many.LimesByHand), ("as column", () => many.Limes(0, many.Rows)));
         Print("phosphate", many.Rows, ("by hand", many.PhosphatesByHand), ("as column", () => many.Phosphates(0, many.Rows)));
         Print("potash", many.Rows, ("by hand", many.PotashesByHand), ("as column", () => many.Potashes(0, many.Rows)));
-        Print("lime + P + K", many.Rows, ("by hand", many.ByHand), ("as columns", many.AsColumns), ("by two threads", many.AsColumnsByTwoThreads));
+        Print("lime + P + K", many.Rows, ("by hand", many.ByHand), ("as columns", many.AsColumns), ("in blocks", many.AsColumnsByBlocks), ("by two threads", many.AsColumnsByTwoThreads));
         Print("spreader", spreaders.Rows, ("by hand", spreaders.ByHand), ("as column", spreaders.AsColumn));
+        Print("seed density", stands.Rows, ("by hand", stands.ByHand), ("as column", stands.AsColumn));
+        Print("typed, lime + P + K", many.Typed, ("one thread", () => many.TypedCalls()), ("two threads", () => many.TypedCallsByTwoThreads()));
         Print("typed, a call for each", many.Typed, ("lime", () => many.TypedLimes()), ("P and K", () => many.TypedNeeds()));
     }
 

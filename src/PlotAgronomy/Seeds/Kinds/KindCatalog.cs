@@ -12,7 +12,11 @@ public sealed class KindCatalog
 
     private readonly ImmutableArray<CropKind> kinds;
     private readonly ImmutableArray<KindName> names;
+    private readonly Dictionary<string, CropKind> byId;
     private readonly ILookup<string, CropKind> inFull;
+
+    /// <summary>The names that hold a word, in the order of the catalog.</summary>
+    private readonly ILookup<string, KindName> holding;
 
     /// <summary>Gets the most words that any name has, as a person may write it.</summary>
     internal int MostWordsInAName { get; }
@@ -21,6 +25,8 @@ public sealed class KindCatalog
     {
         this.kinds = kinds;
         names = [.. from k in kinds from n in KindNames.Of(k) select new KindName(k, n)];
+        byId = kinds.ToDictionary(k => k.Id, StringComparer.OrdinalIgnoreCase);
+        holding = names.SelectMany(n => n.Words, (name, word) => new { name, word }).ToLookup(n => n.word, n => n.name);
         inFull = names.SelectMany(n => n.Keys, (n, key) => new { key, n.Kind }).ToLookup(n => n.key, n => n.Kind);
         MostWordsInAName = names.Max(n => n.Printed.Split([' ', '-', '/', ',', '(']).Length) + 1;
     }
@@ -31,14 +37,14 @@ public sealed class KindCatalog
     /// <summary>Gets all kinds.</summary>
     public IReadOnlyList<CropKind> Kinds => kinds;
 
-    /// <summary>This catalog with kinds of the user's own: one with a known id takes the place of that kind.</summary>
+    /// <summary>This catalog with kinds of the user's own: one with a known id, blind to case, takes the place of that kind.</summary>
     /// <param name="own">Kinds of the user's own; they are marked theirs.</param>
     /// <returns>The new catalog.</returns>
     /// <exception cref="ArgumentException">Two of them share an id, or an id or name is blank.</exception>
     public KindCatalog With(params ReadOnlySpan<CropKind> own)
     {
-        var all = kinds.ToDictionary(k => k.Id);
-        var seen = new HashSet<string>(StringComparer.Ordinal);
+        var all = kinds.ToDictionary(k => k.Id, StringComparer.OrdinalIgnoreCase);
+        var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var kind in own)
         {
             ArgumentNullException.ThrowIfNull(kind, nameof(own));
@@ -95,9 +101,9 @@ public sealed class KindCatalog
     public ImmutableArray<CropKind> Candidates(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (kinds.FirstOrDefault(k => string.Equals(k.Id, name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } byId)
+        if (byId.TryGetValue(name.Trim(), out var called))
         {
-            return [byId];
+            return [called];
         }
 
         var words = KindNames.Words(name);
@@ -108,7 +114,7 @@ public sealed class KindCatalog
 
         var whole = Distinct(inFull[KindNames.Joined(name)].Concat(inFull[KindNames.InOrder(words)]));
         return whole.IsEmpty
-            ? Distinct(names.Where(n => words.All(n.Words.Contains)).Select(n => n.Kind))
+            ? Distinct(holding[words[0]].Where(n => words.All(n.Words.Contains)).Select(n => n.Kind))
             : [.. whole.OrderBy(kinds.IndexOf)];
     }
 

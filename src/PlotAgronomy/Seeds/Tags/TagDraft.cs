@@ -151,7 +151,7 @@ internal sealed class TagDraft(KindCatalog catalog)
             header.Clear();
             header.AddRange(labels.Select(l => l.Part));
         }
-        else if (rest.Trim(' ', ',', ':', '.').Length > 0 && labels.Count == 0 && catalog.TryFind(rest, out var kind, out _))
+        else if (rest.Trim(' ', ',', ':', '.').Length > 0 && labels.Count == 0 && catalog.Candidates(rest) is [var kind])
         {
             (Current.Kind is null ? Current : Begin()).Kind = kind;
         }

@@ -7,7 +7,7 @@ internal readonly record struct TagKind(CropKind? Kind, string? Variety)
 {
     internal static TagKind In(string text, KindCatalog catalog)
     {
-        if (catalog.TryFind(text, out var whole, out _))
+        if (catalog.Candidates(text) is [var whole])
         {
             return new(whole, null);
         }
