@@ -5,6 +5,10 @@ if (args is ["ratios"])
 {
     Ratios.Print();
 }
+else if (args is ["solver"])
+{
+    SolverTimes.Print();
+}
 else if (args is ["growth", .. var words])
 {
     Growth.Print(words);
