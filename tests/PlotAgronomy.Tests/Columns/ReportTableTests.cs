@@ -195,6 +195,17 @@ public class ReportTableTests
         Assert.Null(ReportAnswers.For(smp, new ReportRequest()).MeanLime());
     }
 
+    /// <summary>A pH to aim at belongs to the crop; none is taken in silence (handbook, target pH by crop: 5.0 to 7.0).</summary>
+    [Fact]
+    public void Lime_is_not_answered_to_a_pH_that_nobody_stated()
+    {
+        var table = ReportTable.Read("pH,SMP\n5.4,6.2\n", "t", ReportColumn.WaterPh("pH"), ReportColumn.BufferPh("SMP", SoilBuffer.Smp));
+        var refused = Assert.Throws<ArgumentException>(
+            () => ReportAnswers.For(table, new ReportRequest { LimeMethod = LimeMethod.Find("tri-state-1995-smp") }));
+        Assert.Equal("request", refused.ParamName);
+        Assert.Contains("no pH to aim at (4 to 9)", refused.Message, StringComparison.Ordinal);
+    }
+
     /// <summary>What the laboratory of a state means by its numbers comes from its own method and system.</summary>
     [Fact]
     public void A_profile_knows_extractants_units_and_methods()

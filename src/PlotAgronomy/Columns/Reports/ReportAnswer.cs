@@ -48,7 +48,7 @@ public sealed class ReportAnswer
     public RatingStanding? Potassium { get; }
 
     /// <summary>Gets the need for lime with its working; null where none was asked.</summary>
-    public LimeNeed? LimeNeed => request.LimeMethod?.NeedFor(Row.Report, request.TargetPh);
+    public LimeNeed? LimeNeed => request.TargetPh is { } target ? request.LimeMethod?.NeedFor(Row.Report, target) : null;
 
     /// <summary>Gets the recommendation with its working; null where none was asked, or no crop is known.</summary>
     public NutrientRecommendation? Recommendation =>

@@ -22,10 +22,16 @@ public sealed class ReportAnswers
     /// <param name="table">Reports.</param>
     /// <param name="request">What is asked of each.</param>
     /// <returns>The answers.</returns>
+    /// <exception cref="ArgumentException">Lime is asked, and no pH to aim at.</exception>
     public static ReportAnswers For(ReportTable table, ReportRequest request)
     {
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(request);
+        if (request is { LimeMethod: not null, TargetPh: null })
+        {
+            throw new ArgumentException("Lime is asked, but no pH to aim at (4 to 9): it belongs to the crop.", nameof(request));
+        }
+
         return new([.. table.Rows.Select(r => new ReportAnswer(r, request))]);
     }
 

@@ -12,14 +12,13 @@ public sealed record ReportRequest
     /// <summary>Gets the lime method; null to ask no lime.</summary>
     public LimeMethod? LimeMethod { get; init; }
 
-    /// <summary>Gets the pH aimed at.</summary>
-    /// <value>6.5 unless stated.</value>
+    /// <summary>Gets the pH aimed at, which belongs to the crop; null only where no lime is asked.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 4 to 9.</exception>
-    public double TargetPh
+    public double? TargetPh
     {
         get;
-        init => field = LimeLimits.TargetPh(value, nameof(TargetPh));
-    } = 6.5;
+        init => field = value is { } ph ? LimeLimits.TargetPh(ph, nameof(TargetPh)) : null;
+    }
 
     /// <summary>Gets the system that recommends phosphate and potash; null to ask none.</summary>
     public RecommendationSystem? System { get; init; }
@@ -54,9 +53,11 @@ public sealed record ReportRequest
     /// <returns>Text such as <c>lime by Oregon, Sikora buffer, to pH 6.4; Tri-State 2020 (2020)</c>.</returns>
     public override string ToString()
     {
-        string? lime = LimeMethod is { } method ? $"lime by {method}, to pH {Amounts.Print(TargetPh, 2)}" : null;
+        string? lime = LimeMethod is { } method ? $"lime by {method}{ToTarget()}" : null;
         return string.Join("; ", new[] { lime, System?.ToString() }.Where(asked => asked is not null));
     }
+
+    private string ToTarget() => TargetPh is { } ph ? $", to pH {Amounts.Print(ph, 2)}" : "";
 
     /// <summary>Whether this is the very same request.</summary>
     /// <param name="other">Other request.</param>

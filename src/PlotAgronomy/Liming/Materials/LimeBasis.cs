@@ -17,8 +17,6 @@ public sealed class LimeBasis
         "Ask the laboratory which lime its rate is counted in."
     );
 
-    private const string PoundsOf = "pounds of ";
-
     private LimeBasis(CsvRow row)
     {
         Id = row.Text("id");
@@ -46,7 +44,7 @@ public sealed class LimeBasis
     /// <summary>Gets the stable id.</summary>
     public string Id { get; }
 
-    /// <summary>Gets the lime in words.</summary>
+    /// <summary>Gets the lime in words: what a pound or a ton is of.</summary>
     public string Name { get; }
 
     /// <summary>Gets the figure of this lime in the institution's own index; null when its strength is not printed.</summary>
@@ -58,9 +56,6 @@ public sealed class LimeBasis
 
     /// <summary>Whether its rates are pounds of an index, which no bag holds as such.</summary>
     internal bool IsInPounds { get; }
-
-    /// <summary>What a pound or a ton is of, in words.</summary>
-    internal string Substance => IsInPounds ? Name[PoundsOf.Length..] : Name;
 
     /// <summary>Whether it is ordinary ground limestone, whose strength no label states in its own terms.</summary>
     internal bool IsOrdinaryLime => Figure is null or { Index: { IsStatedOnly: true, IsRelative: false } };

@@ -28,8 +28,8 @@ public sealed partial class LimeRate
     /// material</c>.</summary>
     internal string AmountInWords =>
         Basis.IsInPounds
-            ? $"{Amounts.Print(OfBasis.PoundsPerAcre, 0)} lb/ac of {Basis.Substance}"
-            : $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac of {Basis.Substance}";
+            ? $"{Amounts.Print(OfBasis.PoundsPerAcre, 0)} lb/ac of {Basis.Name}"
+            : $"{LimeText.Tons(OfBasis.PoundsPerAcre)} ton/ac of {Basis.Name}";
 
     /// <summary>Gets the pH aimed at; for Missouri a salt pH, for all others in water.</summary>
     public double TargetPh { get; }

@@ -119,7 +119,7 @@ public sealed class PrintedLimeRate : IWorkedResult
     {
         get
         {
-            string lime = Basis is { } basis ? basis.Substance : "lime";
+            string lime = Basis is { } basis ? basis.Name : "lime";
             string target = TargetPh is { } ph ? $" to pH {LimeText.Ph(ph)}" : "";
             string deep = Depth is { } depth ? $", {LimeText.Inches(depth)} in deep" : "";
             return $"{InAmount} of {lime}{target}{deep}";

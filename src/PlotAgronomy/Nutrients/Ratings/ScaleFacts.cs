@@ -65,8 +65,9 @@ internal sealed record ScaleFacts(PlotSoil Soil, CropRow? Crop)
                     reason = Question(scale.Condition);
                     break;
                 case Fit.Fits:
-                    string value = Amounts.Print(Value(scale)!.Value.Value, 4);
-                    return $"{value} {scale.UnitInWords} lies above the last class printed";
+                    double value = Value(scale)!.Value.Value;
+                    string where = value < 0 ? "below 0, where the first class begins" : "above the last class printed";
+                    return $"{Amounts.Print(value, 4)} {scale.UnitInWords} lies {where}";
                 default:
                     break;
             }

@@ -37,7 +37,8 @@ public sealed class KindCatalog
     /// <summary>Gets all kinds.</summary>
     public IReadOnlyList<CropKind> Kinds => kinds;
 
-    /// <summary>This catalog with kinds of the user's own: one with a known id, blind to case, takes the place of that kind.</summary>
+    /// <summary>This catalog with kinds of the user's own: one with a known id, blind to case, takes the place of that
+    /// kind.</summary>
     /// <param name="own">Kinds of the user's own; they are marked theirs.</param>
     /// <returns>The new catalog.</returns>
     /// <exception cref="ArgumentException">Two of them share an id, or an id or name is blank.</exception>

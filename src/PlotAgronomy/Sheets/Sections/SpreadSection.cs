@@ -35,7 +35,7 @@ internal static class SpreadSection
                     "what",
                     "on the scale",
                     "fills",
-                    "gate",
+                    "gate, pace",
                     Course(walks) is { } one ? $"{one} use" : "a test run uses",
                     "half way",
                 ],
