@@ -28,7 +28,7 @@ internal sealed record FuzzedReader(string Corpus, Action<string> Read, params T
         ReportColumn.ExchangeCapacity("CEC"), ReportColumn.SoilClass("Class"),
     ];
 
-    private static readonly ReportRequest Asked = new() { LimeMethod = LimeMethod.Find("smp-1961"), System = RecommendationSystem.Find("TS-2020"), Crop = CropRow.Clover };
+    private static readonly ReportRequest Asked = new() { LimeMethod = LimeMethod.Find("smp-1961"), TargetPh = 6.5, System = RecommendationSystem.Find("TS-2020"), Crop = CropRow.Clover };
 
     internal static FuzzedReader[] All { get; } =
     [
