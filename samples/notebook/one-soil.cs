@@ -71,8 +71,9 @@ Offer<SeedLot>[] shelf =
 var dollars = Currency.FromCode("USD");
 foreach (var lot in SeedLotComparison.Rank(shelf, stand).Ranked)
 {
-    string pound = $"{dollars.Print(lot.Value.PricePerPound)} a pound, {dollars.Print(lot.Value.PricePerLivingPound)} a living pound";
-    Console.WriteLine($"{lot.Lot.Label,-10} {pound}; weigh out {Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 1)} lb/ac");
+    string price = $"{dollars.Print(lot.Value.PricePerPound)} a pound";
+    string living = $"{dollars.Print(lot.Value.PricePerLivingPound)} a living pound";
+    Console.WriteLine($"{lot.Lot.Label,-10} {price}, {living}; weigh out {Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 1)} lb/ac");
 }
 
 // The same two bags as a picture: what a pound costs, and what a pound of living seed costs.

@@ -43,7 +43,8 @@ internal static class CompletionScript
                 # In $PROFILE: plot-agronomy completion pwsh | Out-String | Invoke-Expression
                 Register-ArgumentCompleter -Native -CommandName plot-agronomy -ScriptBlock {
                     param($word, $line, $cursor)
-                    $before = @($line.CommandElements | Where-Object { $_.Extent.EndOffset -lt $cursor } | ForEach-Object { "$_" })
+                    $elements = $line.CommandElements | Where-Object { $_.Extent.EndOffset -lt $cursor }
+                    $before = @($elements | ForEach-Object { "$_" })
                     $rest = @($before | Select-Object -Skip 1)
                     & $before[0] complete -- @rest "$word" 2> $null | ForEach-Object {
                         $text = if ($_ -match ' ') { "'$_'" } else { $_ }

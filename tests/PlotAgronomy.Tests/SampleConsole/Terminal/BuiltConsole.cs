@@ -10,7 +10,10 @@ internal sealed class BuiltConsole : IDisposable
         Folder = Directory.CreateTempSubdirectory("plot-shell-").FullName;
         string program = Path.Combine(Directory.CreateDirectory(Path.Combine(Folder, "bin")).FullName, "plot-agronomy");
         File.WriteAllText(program, $"#!/bin/sh\nexec dotnet '{Path.Combine(AppContext.BaseDirectory, "plot-agronomy.dll")}' \"$@\"\n");
-        File.SetUnixFileMode(program, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(program, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        }
     }
 
     internal string Folder { get; }
