@@ -8,17 +8,23 @@ internal sealed class ConsoleStreams
     /// <summary>Standard input where nothing else is given; a command that asks nothing never wakes the keyboard.</summary>
     internal TextReader In
     {
-        get => Answers ?? Console.In;
+        get
+        {
+            BeforeUse();
+            return Answers ?? Console.In;
+        }
         init => Answers = value;
     }
 
     private TextReader? Answers { get; init; }
 
+    private Action BeforeUse { get; init; } = () => { };
+
     internal required TextWriter Out { get; init; }
 
     internal required TextWriter Error { get; init; }
 
-    /// <summary>True when a person sits at the terminal; decides about colour only.</summary>
+    /// <summary>True when a person sees what is written to <see cref="Error"/>; decides about progress only.</summary>
     internal required bool Interactive { get; init; }
 
     internal static ConsoleStreams Standard() =>
@@ -26,16 +32,18 @@ internal sealed class ConsoleStreams
         {
             Out = Console.Out,
             Error = Console.Error,
-            Interactive = !Console.IsOutputRedirected,
+            Interactive = !Console.IsErrorRedirected,
         };
 
     /// <summary>The same streams, with what would command a terminal left out of what is written.</summary>
-    internal ConsoleStreams WithoutControlCharacters() =>
+    /// <param name="beforeUse">Called before anything is written or asked.</param>
+    internal ConsoleStreams WithoutControlCharacters(Action beforeUse) =>
         new()
         {
             Answers = Answers,
-            Out = new PlainWriter(Out),
-            Error = new PlainWriter(Error),
+            BeforeUse = beforeUse,
+            Out = new PlainWriter(Out, beforeUse),
+            Error = new PlainWriter(Error, beforeUse),
             Interactive = Interactive,
         };
 

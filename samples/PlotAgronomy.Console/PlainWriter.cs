@@ -4,7 +4,7 @@ namespace PlotAgronomy.Sample;
 
 /// <summary>Writes text, and a question mark for every control character but line ends and tabs: a name in a file must not
 /// command the terminal it is shown on.</summary>
-internal sealed class PlainWriter(TextWriter inner) : TextWriter(inner.FormatProvider)
+internal sealed class PlainWriter(TextWriter inner, Action beforeUse) : TextWriter(inner.FormatProvider)
 {
     private const char InPlaceOfControl = '?';
 
@@ -12,10 +12,18 @@ internal sealed class PlainWriter(TextWriter inner) : TextWriter(inner.FormatPro
     public override Encoding Encoding => inner.Encoding;
 
     /// <inheritdoc/>
-    public override void Write(char value) => inner.Write(Plain(value));
+    public override void Write(char value)
+    {
+        beforeUse();
+        inner.Write(Plain(value));
+    }
 
     /// <inheritdoc/>
-    public override void Write(string? value) => inner.Write(value is null ? null : string.Concat(value.Select(Plain)));
+    public override void Write(string? value)
+    {
+        beforeUse();
+        inner.Write(value is null ? null : string.Concat(value.Select(Plain)));
+    }
 
     /// <inheritdoc/>
     public override void Write(char[] buffer, int index, int count) => Write(new string(buffer, index, count));

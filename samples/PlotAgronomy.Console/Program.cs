@@ -1,5 +1,5 @@
 using PlotAgronomy.Sample.Commands;
-using Spectre.Console;
+using PlotAgronomy.Sample.Output;
 
 namespace PlotAgronomy.Sample;
 
@@ -15,7 +15,8 @@ public static class Program
     internal static int Run(string[] args, ConsoleStreams streams)
     {
         ArgumentNullException.ThrowIfNull(args);
-        var plain = streams.WithoutControlCharacters();
+        using var progress = new Progress(streams.Error, streams.Interactive, TimeProvider.System);
+        var plain = streams.WithoutControlCharacters(progress.Stop);
         try
         {
             int code = RootCommands.Parse(args.Length == 0 ? ["plan"] : args, plain);

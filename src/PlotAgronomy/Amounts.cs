@@ -7,6 +7,20 @@ namespace PlotAgronomy;
 /// A ton is the US short ton of 2000 lb; <c>t</c> and <c>tonne</c> are metric. Volumes are US. A number without a
 /// unit is refused. Factors are exact (source DEF-UNITS). What is printed without rounding reads back as the same
 /// amount.</remarks>
+/// <example>
+/// <code>
+/// if (Amounts.TryReadRate("2 lb/1000 ft2", out var rate, out string problem))
+/// {
+///     Console.WriteLine(Amounts.Print(rate, "lb/ac", 1));
+/// }
+///
+/// Console.WriteLine(Amounts.TryReadMass("5 stone", out _, out problem));
+/// Console.WriteLine(problem);
+/// // 87.1 lb/ac
+/// // False
+/// // unknown unit 'stone' in '5 stone': expected a weight such as '50 lb' or '45 g' (units: lb, oz, ton, g, kg, t)
+/// </code>
+/// </example>
 public static class Amounts
 {
     private const double CubicFeetPerGallon = 231 / ExactUnits.CubicInchesPerCubicFoot;

@@ -7,6 +7,15 @@ namespace PlotAgronomy;
 /// <remarks>Held in lb/ac, so that limits printed in lb/ac compare exactly. Equality is exact: after
 /// arithmetic compare within a tolerance. The default is zero. Source of the factors: international
 /// pound 0.45359237 kg, international acre 43,560 ft2 = 4046.8564224 m2, short ton 2000 lb, all exact.</remarks>
+/// <example>
+/// <code>
+/// var rate = ApplicationRate.FromPoundsPerAcre(20);
+/// Console.WriteLine(rate.Over(Area.FromSquareFeet(10_890)).Pounds);
+/// // 5
+/// Console.WriteLine(ApplicationRate.FromMassAndArea(Mass.FromPounds(2), Area.FromSquareFeet(1000)));
+/// // 87.12 lb/ac
+/// </code>
+/// </example>
 [JsonConverter(typeof(JsonTextConverter<ApplicationRate>))]
 public readonly record struct ApplicationRate : IComparable<ApplicationRate>, IJsonText<ApplicationRate>
 {

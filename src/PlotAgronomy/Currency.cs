@@ -4,6 +4,12 @@ namespace PlotAgronomy;
 
 /// <summary>The one currency a plan's prices are in, by its ISO 4217 letters. Amounts are <see cref="decimal"/> and are never
 /// converted.</summary>
+/// <example>
+/// <code>
+/// Console.WriteLine(Currency.FromCode("USD").Print(182m));
+/// // 182.00 USD
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class Currency
 {

@@ -4,6 +4,13 @@ namespace PlotAgronomy;
 
 /// <summary>A part of a whole, from 0 to 1, that says whether it was written as a fraction or in percent.</summary>
 /// <remarks>0.9 and 90 % are the same fraction; 0.9 % is not. The default is zero. Equality is exact.</remarks>
+/// <example>
+/// <code>
+/// var germination = Fraction.FromPercent(78);
+/// Console.WriteLine($"{germination} is {germination.Value}");
+/// // 78 % is 0.78
+/// </code>
+/// </example>
 [JsonConverter(typeof(JsonTextConverter<Fraction>))]
 public readonly record struct Fraction : IComparable<Fraction>, IJsonText<Fraction>
 {

@@ -11,6 +11,15 @@ namespace PlotAgronomy;
 /// <see cref="Offer.InBulk"/> are the short way to make one.</para>
 /// <para>All prices of a plan are in its one currency, and they are prices of what is delivered.</para>
 /// </remarks>
+/// <example>
+/// <code>
+/// var lime = LimingMaterial.FromLabel("lime pellets", LimingForm.Pelletized, LimeFigure.FromPoundsEqualToOneTon(2080));
+/// var offer = Offer.InBags(lime, Mass.FromPounds(40), pricePerBag: 6.50m);
+/// int bags = Package.RoundUp(needed: Mass.FromPounds(1000), package: Mass.FromPounds(40));
+/// Console.WriteLine($"{bags} bags, {bags * offer.Price}");
+/// // 25 bags, 162.50
+/// </code>
+/// </example>
 public sealed record Offer<T>
     where T : class
 {

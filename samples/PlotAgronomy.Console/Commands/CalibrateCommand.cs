@@ -26,6 +26,7 @@ public static class CalibrateCommand
                 AllowMultipleArgumentsPerToken = false,
             }
         );
+        options[CalibrationQuestion.Way].CompletionSources.Add("run", "catch");
         foreach (var option in options.Values)
         {
             command.Options.Add(option);

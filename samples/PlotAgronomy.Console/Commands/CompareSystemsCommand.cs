@@ -15,7 +15,9 @@ internal static class CompareSystemsCommand
         {
             Description =
                 "Crop row to ask every system for, such as 'alfalfa'; the rows the plan's kinds are taken as when left out.",
+            HelpName = "crop",
         };
+        crop.CompletionSources.Add([.. Enum.GetValues<CropRow>().Select(CropRows.WordsFor)]);
         var fromMemory = CompareCommand.FromMemory("systems");
         var options = new SheetOptions();
         var command = new Command("systems", "One soil report through every recommendation system that accepts it.")

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using PlotAgronomy.Sample.Output;
 
 namespace PlotAgronomy.Sample.Commands;
@@ -8,13 +9,18 @@ internal static class ExplainCommand
 {
     internal static Command Create(ConsoleStreams streams)
     {
-        var code = new Argument<string>("code") { Description = "Code on the sheet, such as lime.rate." };
+        var code = new Argument<string>("code")
+        {
+            Description = "Code on the sheet, such as lime.rate.",
+            HelpName = "code",
+        };
         var file = new Argument<string?>("file")
         {
             Description = "Plan file; the demo when left out.",
             Arity = ArgumentArity.ZeroOrOne,
         };
         var command = new Command("explain", "Explain one number on the sheet by its code.") { code, file };
+        code.CompletionSources.Add(_ => Codes().Select(known => new CompletionItem(known)));
         var width = new WidthOption();
         width.AddTo(command);
         command.SetAction(parsed =>
@@ -29,6 +35,12 @@ internal static class ExplainCommand
         });
         return command;
     }
+
+    /// <summary>The file is named behind the code: the codes of the demo stand for those of any plan.</summary>
+    private static IEnumerable<string> Codes() =>
+        PlanFile.Read(File.ReadAllText(PlanInput.DemoFile)).Plan is { } demo
+            ? FieldSheet.Of(demo.Solve()).Figures.Select(figure => figure.Code)
+            : [];
 
     private static int Explain(FieldSheet sheet, string code, int? width, ConsoleStreams streams)
     {

@@ -6,7 +6,7 @@ namespace PlotAgronomy.Sample.Commands;
 /// <summary>All commands of the console.</summary>
 internal static class RootCommands
 {
-    internal static int Parse(string[] args, ConsoleStreams streams)
+    internal static RootCommand Create(ConsoleStreams streams)
     {
         var root = new RootCommand(
             "The sums behind a small wildlife food plot. Commands are verbs; without one, the demo is planned."
@@ -25,8 +25,16 @@ internal static class RootCommands
             ReviewCommand.Create(streams),
             PropertyCommand.Create(streams),
             CalibrateCommand.Create(streams),
+            CompletionCommand.Create(streams),
         };
-        var parsed = root.Parse(args);
+        root.Subcommands.Add(CompleteCommand.Create(streams, root));
+        HelpWithExample.AddTo(root);
+        return root;
+    }
+
+    internal static int Parse(string[] args, ConsoleStreams streams)
+    {
+        var parsed = Create(streams).Parse(args);
         if (parsed.Errors.Count > 0)
         {
             streams.Error.WriteLine(

@@ -13,6 +13,7 @@ internal sealed class SheetOptions
 
     internal void AddTo(Command command)
     {
+        format.CompletionSources.Add([.. Enum.GetNames<SheetFormat>().Select(word => word.ToLowerInvariant())]);
         command.Options.Add(format);
         command.Options.Add(work);
         command.Options.Add(output);

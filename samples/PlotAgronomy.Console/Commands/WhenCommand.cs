@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Sheets;
 
@@ -15,7 +16,12 @@ internal static class WhenCommand
             Description = "Forecast: a grid or forecast document of the weather service, or a table. Left out, it is asked.",
         };
         var observed = new Option<string?>("--observed") { Description = "Observed days: a table, or a station's file." };
-        var zone = new Option<string?>("--zone") { Description = "Time zone of the plot, such as America/New_York." };
+        var zone = new Option<string?>("--zone")
+        {
+            Description = "Time zone of the plot, such as America/New_York.",
+            HelpName = "zone",
+        };
+        zone.CompletionSources.Add(_ => TimeZoneInfo.GetSystemTimeZones().Select(z => new CompletionItem(z.Id)));
         var from = new Option<string?>("--from") { Description = "First day that is typed; the planting date when left out." };
         var options = new SheetOptions();
         var command = new Command("when", "Sow now or wait: weigh the days of a forecast for a plan.") { file };

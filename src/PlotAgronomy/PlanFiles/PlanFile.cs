@@ -3,6 +3,16 @@ using PlotAgronomy.PlanFiles;
 namespace PlotAgronomy;
 
 /// <summary>A plan as a file: one way to get a plan, and the way back.</summary>
+/// <example>
+/// <code>
+/// string json = """{ "planVersion": 1, "plot": { "name": "Fern Bottom", "use": "browsed", "area": "0.6 acers" } }""";
+/// foreach (var problem in PlanFile.Read(json).Problems)
+/// {
+///     Console.WriteLine($"line {problem.Line}, {problem.Path}");
+/// }
+/// // line 1, $.plot.area
+/// </code>
+/// </example>
 public static class PlanFile
 {
     /// <summary>Reads the text of a plan file.</summary>

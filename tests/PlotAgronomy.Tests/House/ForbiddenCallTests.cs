@@ -53,6 +53,14 @@ public class ForbiddenCallTests
         Assert.Empty(wrong);
     }
 
+    /// <summary>What an assembly does not refer to, it cannot call: <c>.github/SECURITY.md</c> promises this.</summary>
+    [Fact]
+    public void Nothing_that_reaches_a_network_another_process_or_foreign_code_is_referred_to()
+    {
+        string[] reach = ["System.Net", "System.Diagnostics.Process", "System.Runtime.Loader", "System.Reflection.Emit", "Microsoft.Win32"];
+        Assert.Empty(HouseAssembly.Library.GetReferencedAssemblies().Select(a => a.Name!).Where(name => reach.Any(r => name.StartsWith(r, StringComparison.Ordinal))));
+    }
+
     [Fact]
     public void The_reader_of_the_IL_sees_an_interpolated_quantity()
     {

@@ -41,6 +41,23 @@ public class PackageTests(PackedLibrary packed) : IClassFixture<PackedLibrary>
         Assert.Equal(["[5.0.0, 6.0.0)", "[5.75.1, 6.0.0)"], ranges.Order());
     }
 
+    /// <summary>Who takes a version reads what it brings, in the words of the changelog; a feed takes no more than 35,000 characters.</summary>
+    [Fact]
+    public void Its_notes_are_the_newest_section_of_the_changelog_without_links_into_a_folder()
+    {
+        using var package = ZipFile.OpenRead(packed.PackagePath);
+        using var spec = package.GetEntry("PlotAgronomy.nuspec")!.Open();
+        string notes = XDocument.Load(spec).Descendants().Single(e => e.Name.LocalName == "releaseNotes").Value.ReplaceLineEndings("\n");
+        string[] newest = [.. File.ReadLines(Repository.PathOf("CHANGELOG.md")).SkipWhile(l => !l.StartsWith("## ", StringComparison.Ordinal)).Skip(2)];
+        string[] lines = notes.Split('\n');
+        Assert.StartsWith("### ", lines[0], StringComparison.Ordinal);
+        Assert.Equal("All changes: CHANGELOG.md in the repository", lines[^1]);
+        Assert.Equal(newest.Take(lines.Length - 2).Where(l => !l.Contains("](", StringComparison.Ordinal)), lines[..^2].Zip(newest).Where(pair => !pair.Second.Contains("](", StringComparison.Ordinal)).Select(pair => pair.First));
+        Assert.DoesNotContain("](", notes, StringComparison.Ordinal);
+        Assert.InRange(notes.Length, 200, 35_000);
+        Assert.DoesNotContain(lines, l => l.StartsWith("## ", StringComparison.Ordinal));
+    }
+
     /// <summary>A page of a package has no folder beside it: whatever it links to would be dead.</summary>
     [Fact]
     public void The_page_of_the_package_is_short_links_to_no_file_and_shows_the_quick_start()

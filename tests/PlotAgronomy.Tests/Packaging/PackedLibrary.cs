@@ -57,6 +57,6 @@ public sealed class PackedLibrary : IDisposable
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 
-    private static string MachinePackages() =>
+    internal static string MachinePackages() =>
         Environment.GetEnvironmentVariable("NUGET_PACKAGES") ?? Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".nuget", "packages");
 }

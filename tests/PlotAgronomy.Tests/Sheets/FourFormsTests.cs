@@ -156,6 +156,23 @@ public partial class FourFormsTests
         }
     }
 
+    /// <summary>A sheet that is found years later tells what it was made with, in every form and by the version of the package.</summary>
+    [Theory]
+    [InlineData("samples/data/fall-blend.json")]
+    [InlineData("samples/data/clover-lots.json")]
+    public void Each_ends_with_the_versions_it_was_made_with(string plan)
+    {
+        var forms = new Forms(plan, showWork: false);
+        string version = XDocument.Load(Repository.PathOf("src/PlotAgronomy/PlotAgronomy.csproj")).Descendants("VersionPrefix").Single().Value;
+        string line = $"Made with PlotAgronomy {version}, tables of {Source.DataVersion}.";
+        Assert.EndsWith($"\n{line}\n", forms.Text, StringComparison.Ordinal);
+        Assert.EndsWith($"\n{line}\n", forms.Markdown, StringComparison.Ordinal);
+        Assert.Equal(line, forms.Html.Descendants("main").Single().Descendants("p").Last().Value);
+        Assert.Equal(version, forms.Json.GetProperty("libraryVersion").GetString());
+        Assert.Equal(Source.DataVersion, forms.Json.GetProperty("dataVersion").GetString());
+        Assert.EndsWith($"\n{line}\n", FieldSheet.Of(forms.Answers.Plan.CompareSystems()).ToText(), StringComparison.Ordinal);
+    }
+
     /// <summary>Words that hold a letter or a digit; signs of writing are not counted.</summary>
     private static IEnumerable<string> Words(string text) => Word().Matches(text).Select(m => m.Value);
 

@@ -37,7 +37,7 @@ public class SheetJsonTests
     public void Every_object_has_the_members_of_the_page(string name)
     {
         var json = Json(Sheet(name));
-        AssertMembers("sheetVersion dataVersion title sections findings", json);
+        AssertMembers("sheetVersion libraryVersion dataVersion title sections findings", json);
         foreach (var section in json.GetProperty("sections").EnumerateArray())
         {
             AssertMembers("id heading part blocks", section);
@@ -59,7 +59,7 @@ public class SheetJsonTests
     public void The_page_names_every_member_and_every_section_of_a_plan()
     {
         string page = File.ReadAllText(Repository.PathOf("docs/field-sheet.md"));
-        var names = Shapes.Values.SelectMany(s => s.Split(' ')).Concat(Shapes.Keys).Concat(["sheetVersion", "dataVersion", "title", "sections", "findings", "id", "heading", "part", "severity", "subject", "values", "sourceId", "work"])
+        var names = Shapes.Values.SelectMany(s => s.Split(' ')).Concat(Shapes.Keys).Concat(["sheetVersion", "libraryVersion", "dataVersion", "title", "sections", "findings", "id", "heading", "part", "severity", "subject", "values", "sourceId", "work"])
             .Concat(Sheet("fall-blend").Sections.Select(s => s.Id));
         Assert.All(names.Select(n => n.TrimEnd('?')).Distinct(), n => Assert.Contains($"`{n}`", page, StringComparison.Ordinal));
     }

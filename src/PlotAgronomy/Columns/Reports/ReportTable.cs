@@ -32,12 +32,16 @@ public sealed class ReportTable
     public static ReportTable Read(string text, string file, params IReadOnlyList<ReportColumn> columns) =>
         Read(text, file, SoilReport.None, columns);
 
-    /// <inheritdoc cref="Read(string, string, IReadOnlyList{ReportColumn})"/>
+    /// <summary>Reads a table whose reports state something alike.</summary>
     /// <param name="text">Text of the file.</param>
     /// <param name="file">Name of the file, for messages.</param>
     /// <param name="alike">What every report of the table states alike, such as its laboratory, depth or soil class; a cell goes
     /// before it.</param>
     /// <param name="columns">What its columns hold; others are left unread.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="ArgumentException">No column, or two of one header.</exception>
+    /// <exception cref="DataFormatException">No header line that names every column, or a quote that is not closed; the message
+    /// names file, line and field.</exception>
     public static ReportTable Read(string text, string file, SoilReport alike, params IReadOnlyList<ReportColumn> columns)
     {
         ArgumentNullException.ThrowIfNull(text);

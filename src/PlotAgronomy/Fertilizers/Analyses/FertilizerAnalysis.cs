@@ -8,6 +8,15 @@ namespace PlotAgronomy;
 /// <summary>Guaranteed analysis as printed on the package: percent by weight of N, available phosphate (P2O5),
 /// soluble potash (K2O), and the other nutrients as elements.</summary>
 /// <remarks>Phosphorus and potassium stated as elements are an <see cref="ElementalAnalysis"/>.</remarks>
+/// <example>
+/// <code>
+/// var triple = FertilizerAnalysis.FromGrade("19-19-19");
+/// Console.WriteLine(triple.Percent(PlantNutrient.Potash));
+/// // 19
+/// Console.WriteLine(FertilizerAnalysis.FromGrade("21-0-0").With(PlantNutrient.Sulfur, 24));
+/// // 21-0-0-24S
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class FertilizerAnalysis
 {

@@ -1,6 +1,14 @@
 namespace PlotAgronomy;
 
 /// <summary>What an offer of fertilizer costs for what it holds.</summary>
+/// <example>
+/// <code>
+/// var urea = FertilizerProduct.Create("urea", FertilizerAnalysis.FromGrade("46-0-0"));
+/// var offer = Offer.InBags(urea, Mass.FromPounds(50), pricePerBag: 23m);
+/// Console.WriteLine(offer.PricePerPoundOf(PlantNutrient.Nitrogen));
+/// // 1
+/// </code>
+/// </example>
 public static class FertilizerOffers
 {
     /// <summary>Price of one pound of a nutrient after the other nutrients are credited at their own prices; without others the

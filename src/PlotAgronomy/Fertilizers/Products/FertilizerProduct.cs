@@ -5,6 +5,13 @@ namespace PlotAgronomy;
 
 /// <summary>A product as its label describes it: name, guaranteed analysis, what it is made of, density of a liquid.</summary>
 /// <remarks>What it is packed in and costs stands in an <see cref="Offer{T}"/>.</remarks>
+/// <example>
+/// <code>
+/// var potash = FertilizerProduct.Create("muriate of potash", FertilizerAnalysis.FromGrade("0-0-60"));
+/// Console.WriteLine(potash);
+/// // muriate of potash (0-0-60)
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class FertilizerProduct
 {

@@ -6,6 +6,14 @@ namespace PlotAgronomy;
 /// <summary>A length with what is known of its error: one part shared by all lengths
 /// measured the same way, one its own.</summary>
 /// <remarks>Held in feet. A plain <see cref="Length"/> converts to one without a stated error. The default is zero.</remarks>
+/// <example>
+/// <code>
+/// MeasuredLength taped = Length.FromFeet(140);
+/// var paced = MeasuredLength.WithError(Length.FromFeet(140), standardError: Length.FromFeet(4));
+/// Console.WriteLine(PlotArea.FromRectangle(taped, paced).RelativeError &gt; 0);
+/// // True
+/// </code>
+/// </example>
 [JsonConverter(typeof(JsonTextConverter<MeasuredLength>))]
 public readonly record struct MeasuredLength : IJsonText<MeasuredLength>
 {

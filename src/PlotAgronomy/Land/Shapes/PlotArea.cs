@@ -6,6 +6,13 @@ using UnitsNet;
 namespace PlotAgronomy;
 
 /// <summary>How much ground a plot has, how that was found and how sure it is.</summary>
+/// <example>
+/// <code>
+/// var area = PlotArea.FromRectangle(Length.FromFeet(182), Length.FromFeet(140));
+/// Console.WriteLine(Amounts.Print(area.Area, "ac", 3));
+/// // 0.585 ac
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class PlotArea : IWorkedResult
 {

@@ -4,6 +4,15 @@ using PlotAgronomy.Liming;
 namespace PlotAgronomy;
 
 /// <summary>What an institution says of lime.</summary>
+/// <example>
+/// <code>
+/// foreach (var method in Institution.NorthCarolina.LimeMethods)
+/// {
+///     Console.WriteLine(method);
+/// }
+/// // North Carolina, Mehlich buffer
+/// </code>
+/// </example>
 public static class InstitutionLime
 {
     extension(Institution institution)

@@ -3,6 +3,12 @@ using PlotAgronomy.Liming;
 namespace PlotAgronomy;
 
 /// <summary>A material's rating in one state's index, such as ENP 1,800 lb/ton. It has no meaning in another index.</summary>
+/// <example>
+/// <code>
+/// Console.WriteLine(LimeFigure.FromPoundsEqualToOneTon(2080));
+/// // 96.15 % (share of one ton of North Carolina standard lime in one ton of product)
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class LimeFigure
 {

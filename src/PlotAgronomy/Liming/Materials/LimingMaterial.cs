@@ -9,6 +9,13 @@ namespace PlotAgronomy;
 /// <remarks>A figure the label states in an index is taken as it stands; any other is computed from the calcium carbonate
 /// equivalent and the sieve analysis. Nebraska's index counts the calcium carbonate equivalent as sold, water included
 /// (LIME-S57): give that one when it is asked for.</remarks>
+/// <example>
+/// <code>
+/// var pellets = LimingMaterial.FromLabel("lime pellets", LimingForm.Pelletized, LimeFigure.FromPoundsEqualToOneTon(2080));
+/// Console.WriteLine(pellets);
+/// // lime pellets
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class LimingMaterial
 {

@@ -10,6 +10,19 @@ namespace PlotAgronomy;
 /// lime.</summary>
 /// <remarks>Methods from memory answer only when asked for by name (<see cref="Find"/>). If the laboratory printed a lime rate,
 /// use that first (<see cref="PrintedLimeRate"/>).</remarks>
+/// <example>
+/// <code>
+/// var report = new SoilReport
+/// {
+///     Laboratory = "state laboratory",
+///     SoilClass = SoilClass.Mineral,
+///     WaterPh = WaterPh.FromValue(5.6),
+///     BufferPhs = [BufferPh.FromValue(6.4, SoilBuffer.Sikora)],
+/// };
+/// Console.WriteLine(LimeMethod.Oregon.NeedFor(report, targetPh: 6.4).Rate);
+/// // 2.1 ton/ac of 100-score lime to pH 6.4, 6 in deep (Oregon)
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class LimeMethod
 {

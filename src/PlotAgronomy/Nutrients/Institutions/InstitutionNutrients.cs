@@ -4,6 +4,15 @@ using PlotAgronomy.Nutrients;
 namespace PlotAgronomy;
 
 /// <summary>What an institution says of nutrients.</summary>
+/// <example>
+/// <code>
+/// foreach (var system in Institution.NorthCarolina.NutrientSystems)
+/// {
+///     Console.WriteLine(system);
+/// }
+/// // North Carolina index equations (2014)
+/// </code>
+/// </example>
 public static class InstitutionNutrients
 {
     extension(Institution institution)

@@ -9,6 +9,23 @@ namespace PlotAgronomy;
 /// <summary>A published way to turn a soil report into pounds of P2O5 and K2O per acre, with its edition and domain.</summary>
 /// <remarks>A system never answers outside its domain: a crop row, extractant or unit it was not made for is left
 /// unanswered, with the systems that would serve. Get one from <see cref="RecommendationSystem"/>.</remarks>
+/// <example>
+/// <code>
+/// var report = new SoilReport
+/// {
+///     Laboratory = "state laboratory",
+///     SoilClass = SoilClass.Mineral,
+///     SampledDepth = Length.FromInches(8),
+///     Readings =
+///     [
+///         SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 45, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3),
+///     ],
+/// };
+/// var need = RecommendationSystem.NorthCarolina.Recommend(report, CropUse.Browsed(CropRow.DeerTurkeyPlot));
+/// Console.WriteLine(Amounts.Print(need.Phosphate!.Rate, "lb/ac", 0));
+/// // 50 lb/ac
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public abstract partial class RecommendationSystem
 {

@@ -6,6 +6,14 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy;
 
 /// <summary>Asks the rooms about a plan, in the order of the work.</summary>
+/// <example>
+/// <code>
+/// var plan = PlanFile.Read(File.ReadAllText("my-plot.json")).Plan!;
+/// var answers = plan.Solve();
+/// Console.WriteLine(plan.Currency.Print(answers.TotalCost));
+/// // 362.40 USD
+/// </code>
+/// </example>
 public static class PlanSolver
 {
     /// <summary>Asks every room about the plan. Where a fact is missing, the answer of that room is open and says what to

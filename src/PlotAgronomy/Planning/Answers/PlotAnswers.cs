@@ -8,6 +8,17 @@ namespace PlotAgronomy;
 
 /// <summary>What every room makes of a plan, in numbers with their units; sentences are made when they are asked for.</summary>
 /// <remarks><see cref="PlanSolver.Solve(PlotPlan)"/> gives them; a field sheet says them.</remarks>
+/// <example>
+/// <code>
+/// var answers = PlanFile.Read(File.ReadAllText("my-plot.json")).Plan!.Solve();
+/// Console.WriteLine(answers.Lime.Value.Rate.Value);
+/// // 0.7 ton/ac of North Carolina standard agricultural lime to pH 6, 6.67 in deep (North Carolina)
+/// Console.WriteLine(answers.Fertilizer.State);
+/// // Given
+/// Console.WriteLine(answers.Findings[0]);
+/// // warning blend-noxious: Chicory: wild type on some state weed lists; check the state list before sowing
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class PlotAnswers
 {

@@ -6,6 +6,20 @@ namespace PlotAgronomy;
 
 /// <summary>One kind to be grown and the lot it is taken from.</summary>
 /// <remarks>It is only equal to itself; <c>kind with { ... }</c> makes another one.</remarks>
+/// <example>
+/// <code>
+/// var clover = KindCatalog.Standard.Find("crimson clover");
+/// var tag = SeedAnalysis.FromFractions(Fraction.FromPercent(98.5), germination: Fraction.FromPercent(85));
+/// var lot = new SeedLot { Kind = clover, Label = "C-3", Analysis = tag };
+/// var planned = new PlannedKind
+/// {
+///     Share = KindShare.FromShare(clover, 1),
+///     Offer = Offer.InBags(lot, Mass.FromPounds(25), pricePerBag: 68),
+/// };
+/// Console.WriteLine(planned);
+/// // 1 of a full stand of Crimson clover, lot C-3
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record PlannedKind
 {

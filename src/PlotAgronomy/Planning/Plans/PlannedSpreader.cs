@@ -7,6 +7,12 @@ namespace PlotAgronomy;
 
 /// <summary>The spreader of a plan and what was measured with it.</summary>
 /// <remarks>It is only equal to itself; <c>spreader with { ... }</c> makes another one.</remarks>
+/// <example>
+/// <code>
+/// Console.WriteLine(new PlannedSpreader { Name = "shoulder spreader", Swath = Length.FromFeet(14) });
+/// // shoulder spreader, swath 14 ft
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record PlannedSpreader
 {

@@ -17,6 +17,23 @@ namespace PlotAgronomy;
 /// plan, to see what a change would do.</para>
 /// <para>A plan is only equal to itself. What is left out is not known, and no answer is made up for it.</para>
 /// </remarks>
+/// <example>
+/// <code>
+/// var clover = KindCatalog.Standard.Find("crimson clover");
+/// var tag = SeedAnalysis.FromFractions(Fraction.FromPercent(98.5), germination: Fraction.FromPercent(85));
+/// var lot = new SeedLot { Kind = clover, Label = "C-3", Analysis = tag };
+/// var offer = Offer.InBags(lot, Mass.FromPounds(25), pricePerBag: 68);
+/// var plan = new PlotPlan
+/// {
+///     Plot = new Plot { Name = "Fern Bottom", Measured = PlotArea.FromRectangle(Length.FromFeet(182), Length.FromFeet(140)) },
+///     Report = new SoilReport { Laboratory = "state", WaterPh = WaterPh.FromValue(6.3) },
+///     Kinds = [new PlannedKind { Share = KindShare.FromShare(clover, 1), Offer = offer }],
+/// };
+/// var later = plan with { PlantingDate = new DateOnly(2026, 9, 12) };
+/// Console.WriteLine(FieldSheet.Of(later.Solve()).Title);
+/// // Fern Bottom: planting of 2026-09-12
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record PlotPlan
 {

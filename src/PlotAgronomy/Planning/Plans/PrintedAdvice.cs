@@ -5,6 +5,18 @@ namespace PlotAgronomy;
 
 /// <summary>What the laboratory itself recommended.</summary>
 /// <remarks>It is only equal to itself; <c>advice with { ... }</c> makes another one.</remarks>
+/// <example>
+/// <code>
+/// var advice = new PrintedAdvice
+/// {
+///     Crop = "clover, new seeding",
+///     Phosphate = ApplicationRate.FromPoundsPerAcre(60),
+///     Potash = ApplicationRate.FromPoundsPerAcre(80),
+/// };
+/// Console.WriteLine(advice);
+/// // for clover, new seeding
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record PrintedAdvice
 {

@@ -9,6 +9,19 @@ namespace PlotAgronomy;
 /// <summary>A plot of ground: where it lies, how it was measured, what eyes saw of its soil, and what stands there.</summary>
 /// <remarks>A plot is only equal to itself; <c>plot with { ... }</c> makes another one. What a laboratory printed of the
 /// soil stands in a <see cref="SoilReport"/>; <see cref="PlotSoil"/> joins the two.</remarks>
+/// <example>
+/// <code>
+/// var plot = new Plot
+/// {
+///     Name = "Fern Bottom",
+///     Measured = PlotArea.FromRectangle(Length.FromFeet(182), Length.FromFeet(140)),
+///     Place = Place.Find("North Carolina"),
+///     Texture = SoilTexture.SandyLoam,
+/// };
+/// Console.WriteLine(plot);
+/// // Fern Bottom, 0.585 ac
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record Plot
 {

@@ -12,6 +12,19 @@ namespace PlotAgronomy;
 /// <see cref="TextureBy"/> tells who won. A report alone is a soil too: wherever a soil is asked for, a report will do.</para>
 /// <para>A soil is only equal to itself.</para>
 /// </remarks>
+/// <example>
+/// <code>
+/// var report = new SoilReport { Laboratory = "state", WaterPh = WaterPh.FromValue(5.6) };
+/// var plot = new Plot
+/// {
+///     Name = "Fern Bottom",
+///     Measured = PlotArea.FromRectangle(Length.FromFeet(182), Length.FromFeet(140)),
+///     Texture = SoilTexture.SandyLoam,
+/// };
+/// Console.WriteLine(PlotSoil.For(report, plot).Texture);
+/// // SandyLoam
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record PlotSoil
 {

@@ -12,6 +12,16 @@ namespace PlotAgronomy;
 /// <para>An open answer may know a part: <see cref="TryGetPart"/> gives it, such as a lime need that knows its target and has
 /// no rate. It is there to be looked at, not to be acted on.</para>
 /// </remarks>
+/// <example>
+/// <code>
+/// var plan = PlanFile.Read(File.ReadAllText("my-plot.json")).Plan!;
+/// var order = plan.Solve().Lime.Value.Order;
+/// Console.WriteLine(order.State);
+/// // Given
+/// Console.WriteLine(order.TryGet(out var bought) ? $"{bought.Bags} bags" : string.Join(" ", order.Questions));
+/// // 16 bags
+/// </code>
+/// </example>
 public sealed class Answer<T>
     where T : notnull
 {

@@ -5,6 +5,16 @@ namespace PlotAgronomy;
 
 /// <summary>A fact that is missing, and who knows it. Its code is stable and never renamed.</summary>
 /// <remarks>What each plausible value would change is not told here.</remarks>
+/// <example>
+/// <code>
+/// var report = new SoilReport { Laboratory = "state", WaterPh = WaterPh.FromValue(5.2), SoilClass = SoilClass.Mineral };
+/// foreach (var question in LimeMethod.Oregon.NeedFor(report, targetPh: 6.4).Questions)
+/// {
+///     Console.WriteLine($"{question.Whom}: {question.Text}");
+/// }
+/// // Laboratory: Oregon EM 9585, Sikora buffer reads Sikora buffer pH, which the report does not print. Can state tell it?
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public abstract class OpenQuestion : IEquatable<OpenQuestion>
 {

@@ -4,6 +4,16 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy;
 
 /// <summary>A remark carried on a result to the final sheet. Its code is stable and never renamed.</summary>
+/// <example>
+/// <code>
+/// var report = new SoilReport { Laboratory = "state", WaterPh = WaterPh.FromValue(6.2), SoilClass = SoilClass.Mineral };
+/// foreach (var finding in LimeMethod.Oregon.NeedFor(report, targetPh: 6.4).Findings)
+/// {
+///     Console.WriteLine($"{finding.Severity}: {finding.Code}");
+/// }
+/// // Warning: lime-reading-missing
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class Finding : IEquatable<Finding>
 {

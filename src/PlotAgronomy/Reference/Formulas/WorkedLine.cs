@@ -7,6 +7,14 @@ namespace PlotAgronomy;
 /// <param name="Formula">Formula in words or symbols, such as <c>PLS rate / (purity x germination)</c>.</param>
 /// <param name="Numbers">The same formula with its numbers, units and answer.</param>
 /// <param name="Origin">Where the formula stands and how well that is known; null for plain arithmetic.</param>
+/// <example>
+/// <code>
+/// var tag = SeedAnalysis.FromFractions(Fraction.FromPercent(98.5), germination: Fraction.FromPercent(78));
+/// var seed = PureLiveSeed.BulkRate(PureLiveSeedRate.BroadcastPoundsPerAcre(20), tag, ViabilityRule.GerminationOnly);
+/// Console.WriteLine(seed.ShowWork()[^1]);
+/// // Bulk rate = PLS rate / pure live seed = 20 lb/ac / 0.7683 = 26.03 lb/ac, broadcast [SEED-S01]
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record WorkedLine(string Label, string Formula, string Numbers, Origin? Origin = null)
 {

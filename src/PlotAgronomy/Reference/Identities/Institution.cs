@@ -6,6 +6,15 @@ namespace PlotAgronomy;
 
 /// <summary>Who publishes soil test methods, recommendations, targets and their rounding; rooms hang their own tables onto
 /// it.</summary>
+/// <example>
+/// <code>
+/// var state = Institution.Find("Oklahoma State University");
+/// Console.WriteLine(state.FullName);
+/// // Oklahoma State University
+/// Console.WriteLine(Institution.Serving(Place.Find("Kansas"))[0]);
+/// // Kansas
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class Institution : IEquatable<Institution>
 {

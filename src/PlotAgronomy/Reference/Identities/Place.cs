@@ -6,6 +6,13 @@ namespace PlotAgronomy;
 
 /// <summary>A state or province, by which institutions and planting dates are found.</summary>
 /// <remarks>Places are named and coded as ISO 3166-2 does.</remarks>
+/// <example>
+/// <code>
+/// var place = Place.Find("North Carolina");
+/// Console.WriteLine($"{place.Name}, {place.IsoCode}");
+/// // North Carolina, US-NC
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class Place
 {

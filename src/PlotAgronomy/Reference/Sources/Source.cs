@@ -3,6 +3,12 @@ using PlotAgronomy.Reference;
 namespace PlotAgronomy;
 
 /// <summary>A publication, or a named practice of the trade, that a number comes from.</summary>
+/// <example>
+/// <code>
+/// Console.WriteLine(Source.Find("SEED-S01").Publisher);
+/// // USDA NRCS Alexandria, Louisiana
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class Source
 {

@@ -6,6 +6,15 @@ namespace PlotAgronomy;
 /// <summary>What is sown, in the seed law's word: ladino and white Dutch are two kinds of one species.</summary>
 /// <remarks>Every group of figures names its sources and how well they are known. To change one, write
 /// <c>kind with { SeedCount = mine }</c> and give it to <see cref="KindCatalog.With"/>.</remarks>
+/// <example>
+/// <code>
+/// CropKind clover = KindCatalog.Standard.Find("crimson clover");
+/// Console.WriteLine($"{clover.CommonName} ({clover.ScientificName}), {clover.Family}");
+/// // Crimson clover (Trifolium incarnatum), Fabaceae
+/// Console.WriteLine(clover.RequireSeedCount());
+/// // 120,000-150,000 seeds per lb, typically 149,760
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record CropKind
 {

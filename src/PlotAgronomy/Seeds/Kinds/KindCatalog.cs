@@ -4,6 +4,17 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy;
 
 /// <summary>The kinds that can be named. A catalog never changes: adding kinds gives a new one.</summary>
+/// <example>
+/// <code>
+/// var clover = KindCatalog.Standard.Find("ladino");
+/// Console.WriteLine(clover.CommonName);
+/// // Ladino clover (large white clover)
+/// Console.WriteLine(KindCatalog.Standard.TryFind("buckwheet", out _, out string problem));
+/// // False
+/// Console.WriteLine(problem);
+/// // No kind is called 'buckwheet'. Near it: Buckwheat [buckwheat]; Winter wheat [winter-wheat]; Sugar beet [sugar-beet].
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class KindCatalog
 {

@@ -4,6 +4,13 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy;
 
 /// <summary>A kind and the share of a full stand it takes: its rate divided by its full rate alone, sown the same way.</summary>
+/// <example>
+/// <code>
+/// var oats = KindCatalog.Standard.Find("spring oats");
+/// Console.WriteLine(KindShare.FromShare(oats, 0.5));
+/// // 0.5 of a full stand of Spring oats
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class KindShare
 {

@@ -8,6 +8,15 @@ namespace PlotAgronomy;
 /// <summary>Seed of one kind as it lies in the bag: what its tag says.</summary>
 /// <remarks>It is only equal to itself; <c>lot with { ... }</c> makes another one. What it costs stands in an
 /// <see cref="Offer{T}"/>.</remarks>
+/// <example>
+/// <code>
+/// var clover = KindCatalog.Standard.Find("crimson clover");
+/// var tag = SeedAnalysis.FromFractions(Fraction.FromPercent(98.5), germination: Fraction.FromPercent(85));
+/// var lot = new SeedLot { Kind = clover, Label = "C-3", Analysis = tag };
+/// Console.WriteLine(Amounts.Print(lot.BulkRate(PureLiveSeedRate.BroadcastPoundsPerAcre(20)).Bulk.PoundsPerAcre, 1));
+/// // 23.9
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record SeedLot
 {

@@ -7,6 +7,13 @@ namespace PlotAgronomy;
 /// <remarks>On a lawful tag the pure seed of a coated lot is found on de-coated seed and given on the coated weight
 /// (7 CFR 201.51b, SEED-S22): the coating is already outside it and is never taken off again. Hard and dormant seed stand
 /// beside germination, not inside it (7 CFR 201.21, SEED-S18).</remarks>
+/// <example>
+/// <code>
+/// var tag = SeedAnalysis.FromFractions(Fraction.FromPercent(98.5), germination: Fraction.FromPercent(78));
+/// Console.WriteLine(tag);
+/// // 98.5 % pure, 78 % germination
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class SeedAnalysis
 {

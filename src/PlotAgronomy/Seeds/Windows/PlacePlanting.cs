@@ -4,6 +4,12 @@ using PlotAgronomy.Seeds;
 namespace PlotAgronomy;
 
 /// <summary>What a place says of planting.</summary>
+/// <example>
+/// <code>
+/// Console.WriteLine(Place.Find("North Carolina").PlantingRegion);
+/// // South
+/// </code>
+/// </example>
 public static class PlacePlanting
 {
     private static readonly Lazy<IReadOnlyDictionary<Place, PlantingRegion>> Regions = Table.Keyed(

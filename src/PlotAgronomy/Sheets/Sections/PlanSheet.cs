@@ -5,6 +5,16 @@ using PlotAgronomy.Sheets;
 namespace PlotAgronomy;
 
 /// <summary>The field sheet of a whole plan.</summary>
+/// <example>
+/// <code>
+/// var plan = PlanFile.Read(File.ReadAllText("my-plot.json")).Plan!;
+/// var answers = plan.Solve();
+/// Console.WriteLine(FieldSheet.Of(answers).Title);
+/// // Fern Bottom: planting of 2026-09-12
+/// Console.WriteLine(FieldSheet.OfSeason(answers).Title);
+/// // Fern Bottom: season around 2026-09-12
+/// </code>
+/// </example>
 public static class PlanSheet
 {
     extension(FieldSheet)

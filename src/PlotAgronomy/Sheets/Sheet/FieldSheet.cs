@@ -4,6 +4,16 @@ using PlotAgronomy.Sheets;
 namespace PlotAgronomy;
 
 /// <summary>The sheet that is carried to the field, in the order a person works.</summary>
+/// <example>
+/// <code>
+/// var plan = PlanFile.Read(File.ReadAllText("my-plot.json")).Plan!;
+/// var sheet = FieldSheet.Of(plan.Solve());
+/// Console.WriteLine(sheet.Title);
+/// // Fern Bottom: planting of 2026-09-12
+/// Console.WriteLine(sheet.Find("lime.buy")!.Value);
+/// // 16 x 50 lb, 78.40 USD
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed class FieldSheet
 {

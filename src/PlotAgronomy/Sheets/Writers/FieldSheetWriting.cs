@@ -4,6 +4,14 @@ namespace PlotAgronomy;
 
 /// <summary>Ways to write a field sheet or a comparison: text, Markdown, HTML, JSON. Each ends with a line end and depends on
 /// nothing but the sheet.</summary>
+/// <example>
+/// <code>
+/// var plan = PlanFile.Read(File.ReadAllText("my-plot.json")).Plan!;
+/// string page = FieldSheet.Of(plan.Solve()).ToMarkdown();
+/// Console.WriteLine(page.Split('\n')[0]);
+/// // # Fern Bottom: planting of 2026-09-12
+/// </code>
+/// </example>
 public static class FieldSheetWriting
 {
     /// <summary>Fewest characters a line of text may have: 60.</summary>

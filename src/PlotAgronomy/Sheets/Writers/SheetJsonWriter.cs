@@ -25,6 +25,7 @@ internal static class SheetJsonWriter
     {
         json.WriteStartObject();
         json.WriteNumber("sheetVersion", SheetVersion);
+        json.WriteString("libraryVersion", LibraryVersion.Text);
         json.WriteString("dataVersion", Source.DataVersion);
         json.WriteString("title", sheet.Title);
         WriteAll(json, "sections", sheet.Sections, section => WriteSection(json, section, showWork));

@@ -5,6 +5,12 @@ namespace PlotAgronomy;
 
 /// <summary>Buffer pH together with the buffer it was read in. Without the buffer's name the number has no meaning.</summary>
 /// <remarks>A buffer pH that is not on the report is null, never zero.</remarks>
+/// <example>
+/// <code>
+/// Console.WriteLine(BufferPh.FromValue(6.4, SoilBuffer.Sikora));
+/// // buffer pH 6.4 (Sikora)
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record BufferPh
 {

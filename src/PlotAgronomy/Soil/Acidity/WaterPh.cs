@@ -5,6 +5,12 @@ namespace PlotAgronomy;
 
 /// <summary>Soil pH measured in water. It is never a buffer pH: the compiler keeps the two apart.</summary>
 /// <remarks>A pH that is not on the report is null, never zero.</remarks>
+/// <example>
+/// <code>
+/// Console.WriteLine(WaterPh.FromValue(5.6));
+/// // water pH 5.6
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record WaterPh
 {

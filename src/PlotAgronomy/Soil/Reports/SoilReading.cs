@@ -4,6 +4,13 @@ namespace PlotAgronomy;
 
 /// <summary>One number of a soil report with everything it needs to mean something: what, how much, in which unit,
 /// as element or oxide, and by which extractant.</summary>
+/// <example>
+/// <code>
+/// var reading = SoilReading.FromPrinted(SoilAnalyte.Phosphorus, 32, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3);
+/// Console.WriteLine(reading);
+/// // phosphorus 32 ppm (Mehlich-3)
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed partial record SoilReading
 {

@@ -10,6 +10,18 @@ namespace PlotAgronomy;
 /// <summary>A laboratory's soil report as printed. What the report does not print is null, never zero.</summary>
 /// <remarks>It is only equal to itself; <c>report with { ... }</c> makes another one, to see what another reading would
 /// do.</remarks>
+/// <example>
+/// <code>
+/// var report = new SoilReport
+/// {
+///     Laboratory = "state laboratory",
+///     WaterPh = WaterPh.FromValue(5.6),
+///     BufferPhs = [BufferPh.FromValue(6.4, SoilBuffer.Sikora)],
+/// };
+/// Console.WriteLine((report with { WaterPh = WaterPh.FromValue(5.8) }).WaterPh);
+/// // water pH 5.8
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed partial record SoilReport
 {

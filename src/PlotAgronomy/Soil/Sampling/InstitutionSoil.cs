@@ -4,6 +4,12 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy;
 
 /// <summary>What an institution says of soil samples and reports.</summary>
+/// <example>
+/// <code>
+/// Console.WriteLine(Institution.NorthCarolina.SoilProgram);
+/// // North Carolina
+/// </code>
+/// </example>
 public static class InstitutionSoil
 {
     extension(Institution institution)

@@ -6,6 +6,14 @@ namespace PlotAgronomy;
 
 /// <summary>A weighed run: one kind through one gate position.</summary>
 /// <remarks>It is only equal to itself; <c>run with { ... }</c> makes another one.</remarks>
+/// <example>
+/// <code>
+/// var oats = KindCatalog.Standard.Find("spring oats");
+/// var run = new SpreaderRun { Kind = oats, Gate = 4, Weighed = Mass.FromPounds(2.1), Distance = Length.FromFeet(200) };
+/// Console.WriteLine(run);
+/// // Spring oats at gate 4: 2.1 lb over 200 ft
+/// </code>
+/// </example>
 [JsonConverter(typeof(NotForJson))]
 public sealed record SpreaderRun
 {
