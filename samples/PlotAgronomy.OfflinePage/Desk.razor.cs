@@ -20,6 +20,8 @@ public sealed partial class Desk : IDisposable
     [Inject]
     private Browser Browser { get; set; } = null!;
 
+    private string State => Plan.IsWorking ? "Working it out ..." : "";
+
     private string OtherView => isText ? "Show as fields" : "Show as text";
 
     public void Dispose() => Plan.Changed -= Show;

@@ -24,11 +24,6 @@ public sealed partial class AnswersView
     [Parameter]
     public EventCallback<string> OnSection { get; set; }
 
-    private string Status =>
-        Desk.IsWorking ? "Working it out ..."
-        : Desk.Problems.IsEmpty ? ""
-        : $"The plan has {Counted.Of(Desk.Problems.Length, "mistake")}.";
-
     /// <summary>Those with most at stake first, as the sheet asks them; then those on which nothing hangs.</summary>
     private IReadOnlyList<OpenQuestion> Questions { get; set; } = [];
 
