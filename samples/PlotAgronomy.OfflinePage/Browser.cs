@@ -5,7 +5,9 @@ namespace PlotAgronomy.OfflinePage;
 /// <summary>What the browser alone can do: its printer, its disk, its calendar, its keyboard's place.</summary>
 internal sealed class Browser(IJSRuntime runtime)
 {
-    private readonly Lazy<Task<IJSObjectReference>> page = new(() => runtime.InvokeAsync<IJSObjectReference>("import", "./page.js").AsTask());
+    private readonly Lazy<Task<IJSObjectReference>> page = new(() =>
+        runtime.InvokeAsync<IJSObjectReference>("import", "./page.js").AsTask()
+    );
 
     /// <summary>Today's date as a plan writes it.</summary>
     internal async Task<string> TodayAsync() => await (await page.Value).InvokeAsync<string>("today");
@@ -27,11 +29,13 @@ internal sealed class Browser(IJSRuntime runtime)
     /// <summary>Goes to a line of a text.</summary>
     internal Task GoToLineAsync(string id, int line) => DoAsync("goToLine", id, line);
 
-    /// <summary>Keeps the plan in this browser until it is closed; null forgets it.</summary>
-    internal Task KeepAsync(string? text) => DoAsync("keep", text);
+    /// <summary>Keeps the plan in this browser until it is closed; null forgets it. False where the browser keeps
+    /// nothing.</summary>
+    internal async Task<bool> KeepAsync(string? text) => await (await page.Value).InvokeAsync<bool>("keep", text);
 
     /// <summary>The plan that was kept, or null.</summary>
     internal async Task<string?> KeptAsync() => await (await page.Value).InvokeAsync<string?>("kept");
 
-    private async Task DoAsync(string name, params object?[] arguments) => await (await page.Value).InvokeVoidAsync(name, arguments);
+    private async Task DoAsync(string name, params object?[] arguments) =>
+        await (await page.Value).InvokeVoidAsync(name, arguments);
 }

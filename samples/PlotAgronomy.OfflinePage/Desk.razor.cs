@@ -13,6 +13,7 @@ public sealed partial class Desk : IDisposable
     private const int LargestFile = 1_000_000;
 
     private bool isText;
+    private bool isLost;
     private string? refused;
     private string? goTo;
     private int? goToLine;
@@ -49,14 +50,18 @@ public sealed partial class Desk : IDisposable
         }
     }
 
-    private void Show() => _ = InvokeAsync(async () =>
+    private void Show() => _ = InvokeAsync(ShowAsync);
+
+    private async Task ShowAsync()
     {
         StateHasChanged();
-        if (Plan.IsInHand)
+        bool isKept = !Plan.IsInHand || await Browser.KeepAsync(Plan.Text.ToString());
+        if (isKept == isLost)
         {
-            await Browser.KeepAsync(Plan.Text.ToString());
+            isLost = !isKept;
+            StateHasChanged();
         }
-    });
+    }
 
     private Task OpenAsync(string text)
     {

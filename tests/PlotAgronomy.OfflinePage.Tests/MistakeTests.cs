@@ -41,7 +41,7 @@ public class MistakeTests(PublishedPage published)
         await field.Locator(".wrong").WaitForAsync();
         Assert.Equal("true", await open.Field(path).GetAttributeAsync("aria-invalid"));
         Assert.Equal(1, await field.Locator(".wrong").CountAsync());
-        await Assertions.Expect(open.Page.Locator(".verdict")).ToContainTextAsync("1 mistake");
+        await Assertions.Expect(open.Page.Locator(".verdict")).ToContainTextAsync("1 entry");
         Assert.Equal(0, await open.Page.Locator("#blazor-error-ui:visible, .broken").CountAsync());
     }
 

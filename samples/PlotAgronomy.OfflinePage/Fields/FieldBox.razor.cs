@@ -55,7 +55,8 @@ public sealed partial class FieldBox
         _ => choice,
     };
 
-    private Task TypeAsync(ChangeEventArgs typed) => Desk.TypeAsync(Path, TypedValue.ToJson(Field.Sort, typed.Value?.ToString() ?? ""));
+    private Task TypeAsync(ChangeEventArgs typed) =>
+        Desk.TypeAsync(Path, TypedValue.ToJson(Field.Sort, typed.Value?.ToString() ?? ""));
 
     private async Task TodayAsync() => await Desk.TypeAsync(Path, NewPlanValue.Quoted(await Browser.TodayAsync()));
 }

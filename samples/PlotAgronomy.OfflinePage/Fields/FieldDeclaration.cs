@@ -1,10 +1,12 @@
+using System.Text.RegularExpressions;
+
 namespace PlotAgronomy.OfflinePage.Fields;
 
 /// <summary>One field, as the plan file's schema declares it.</summary>
 /// <param name="Name">Name in the file.</param>
 /// <param name="Sort">How it is typed.</param>
 /// <param name="Meaning">One sentence.</param>
-public sealed record FieldDeclaration(string Name, FieldSort Sort, string Meaning)
+public sealed partial record FieldDeclaration(string Name, FieldSort Sort, string Meaning)
 {
     internal bool IsRequired { get; init; }
 
@@ -28,5 +30,15 @@ public sealed record FieldDeclaration(string Name, FieldSort Sort, string Meanin
         : Examples.Count > 0 ? $"{Words} Such as {string.Join(" or ", Examples)}."
         : Words;
 
-    private string Words => Meaning.Replace("`", "", StringComparison.Ordinal);
+    /// <summary>The sentence with the labels of the fields that it names, in place of their names.</summary>
+    private string Words =>
+        Quoted().Replace(Meaning, quoted => Unquoted(quoted.Groups[1].Value));
+
+    private static string Unquoted(string word) => FieldName().IsMatch(word) ? FieldLabels.Quoted(word) : word;
+
+    [GeneratedRegex("`([^`]*)`")]
+    private static partial Regex Quoted();
+
+    [GeneratedRegex("^[a-z][A-Za-z]*$")]
+    private static partial Regex FieldName();
 }

@@ -38,12 +38,22 @@ internal static partial class FieldLabels
 
     internal static string Of(string name) => Named.TryGetValue(name, out string? words) ? words : Capital(Words(name));
 
+    /// <summary>A label inside a sentence.</summary>
+    internal static string InText(string name)
+    {
+        string label = Of(name);
+        return label.Length > 1 && char.IsUpper(label[1]) ? label : char.ToLowerInvariant(label[0]) + label[1..];
+    }
+
+    /// <summary>The same, in quotation marks where it is more than a word.</summary>
+    internal static string Quoted(string name) => InText(name).Contains(' ') ? $"\"{Of(name)}\"" : InText(name);
+
     /// <summary>One item of a list: <c>seed lot</c> of <c>seedLots</c>.</summary>
     internal static string OneOf(string name) => One.TryGetValue(name, out string? word) ? word : Words(name).TrimEnd('s');
 
     /// <summary>Where a problem stands, in the words of the labels: <c>Soil report, readings 2, value</c>.</summary>
     internal static string InWords(Plan.PlanPath path) =>
-        Capital(string.Join(", ", path.Steps.Where(s => s.Index is null).Select((s, i) => Of(s.Name).ToLowerInvariant() + Number(path, s))));
+        Capital(string.Join(", ", path.Steps.Where(s => s.Index is null).Select(s => InText(s.Name) + Number(path, s))));
 
     private static string Number(Plan.PlanPath path, Plan.PlanStep step)
     {

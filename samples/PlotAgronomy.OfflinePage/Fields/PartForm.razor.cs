@@ -24,7 +24,7 @@ public sealed partial class PartForm
     }
 
     private static string Named(IReadOnlyList<FieldDeclaration> fields) =>
-        string.Join(", ", fields.Select(f => FieldLabels.Of(f.Name).ToLowerInvariant()).Take(3)) + Ellipsis(fields);
+        string.Join(", ", fields.Select(f => FieldLabels.InText(f.Name)).Take(3)) + Ellipsis(fields);
 
     private static string Ellipsis(IReadOnlyList<FieldDeclaration> fields) => fields.Count > 3 ? " ..." : "";
 

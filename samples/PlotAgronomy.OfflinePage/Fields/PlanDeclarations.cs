@@ -73,5 +73,6 @@ internal static class PlanDeclarations
 
     private static string Text(JsonElement part, string name) => part.TryGetProperty(name, out var text) ? text.GetString()! : "";
 
-    private static string? Raw(JsonElement part, string name) => part.TryGetProperty(name, out var number) ? number.GetRawText() : null;
+    private static string? Raw(JsonElement part, string name) =>
+        part.TryGetProperty(name, out var number) ? number.GetRawText() : null;
 }

@@ -33,7 +33,8 @@ internal static partial class TypedValue
             _ => node.Words,
         };
 
-    private static IEnumerable<string> Lines(string typed) => typed.Split('\n').Select(l => l.TrimEnd('\r')).Where(l => l.Length > 0);
+    private static IEnumerable<string> Lines(string typed) =>
+        typed.Split('\n').Select(l => l.TrimEnd('\r')).Where(l => l.Length > 0);
 
     [GeneratedRegex(@"^-?(0|[1-9][0-9]*)(\.[0-9]+)?$")]
     private static partial Regex Number();

@@ -25,8 +25,10 @@ internal static class NewPlanValue
             : $"{{\n{indent}{Indent}{Quoted(steps[0].Name)}: {inner}\n{indent}}}";
     }
 
-    internal static string Quoted(string words) => $"\"{JsonEncodedText.Encode(words, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\"";
+    internal static string Quoted(string words) =>
+        $"\"{JsonEncodedText.Encode(words, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\"";
 
     /// <summary>Whether a part stands in one line: an item of a list, or what lies deeper than the parts of the plan.</summary>
-    private static bool IsSmall(ReadOnlySpan<PlanStep> steps, string indent) => steps.Length == 1 && indent.Length > Indent.Length;
+    private static bool IsSmall(ReadOnlySpan<PlanStep> steps, string indent) =>
+        steps.Length == 1 && indent.Length > Indent.Length;
 }

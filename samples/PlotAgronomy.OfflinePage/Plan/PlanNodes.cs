@@ -5,7 +5,11 @@ namespace PlotAgronomy.OfflinePage.Plan;
 /// <summary>Finds the values in the text of a plan.</summary>
 internal static class PlanNodes
 {
-    private static readonly JsonReaderOptions Options = new() { CommentHandling = JsonCommentHandling.Skip, AllowTrailingCommas = true };
+    private static readonly JsonReaderOptions Options = new()
+    {
+        CommentHandling = JsonCommentHandling.Skip,
+        AllowTrailingCommas = true,
+    };
 
     /// <summary>The outermost value, or null where the text is no JSON; what is wrong then is told by the library.</summary>
     internal static PlanNode? Read(ReadOnlySpan<byte> text)

@@ -4,7 +4,11 @@ using System.Globalization;
 namespace PlotAgronomy.OfflinePage.Plan;
 
 /// <summary>One step down into a plan: a member by its name, or an item by its place.</summary>
-public readonly record struct PlanStep(string Name, int? Index);
+public readonly record struct PlanStep(string Name, int? Index)
+{
+    public override string ToString() =>
+        Index is { } index ? string.Create(CultureInfo.InvariantCulture, $"[{index}]") : $".{Name}";
+}
 
 /// <summary>Where a field stands, written as the library writes it: <c>$.soilReport.readings[0].value</c>.</summary>
 public sealed record PlanPath(ImmutableArray<PlanStep> Steps)
@@ -37,8 +41,8 @@ public sealed record PlanPath(ImmutableArray<PlanStep> Steps)
 
     /// <summary>Whether a text of the library names this place or one inside it.</summary>
     internal bool Holds(string text) =>
-        text.StartsWith(ToString(), StringComparison.Ordinal) && (text.Length == ToString().Length || text[ToString().Length] is '.' or '[');
+        text.StartsWith(ToString(), StringComparison.Ordinal)
+        && (text.Length == ToString().Length || text[ToString().Length] is '.' or '[');
 
-    public override string ToString() =>
-        "$" + string.Concat(Steps.Select(s => s.Index is { } at ? string.Create(CultureInfo.InvariantCulture, $"[{at}]") : $".{s.Name}"));
+    public override string ToString() => $"${string.Concat(Steps)}";
 }

@@ -37,12 +37,15 @@ internal sealed class PlanText
             var next = isThere ? default : path.Steps[below.Steps.Length];
             return !isThere && there.Kind == (next.Index is null ? PlanNodeKind.Part : PlanNodeKind.List)
                 ? Put(there, below, path, json)
-                : Replace(there.Start, there.End, NewPlanValue.Of(path.Steps.AsSpan()[below.Steps.Length..], json, IndentOf(there.Start)));
+                : Replace(there.Start, there.End, New(path, below.Steps.Length, json, IndentOf(there.Start)));
         }
 
         string key = step.Index is null ? $"{NewPlanValue.Quoted(step.Name)}: " : "";
-        return Add(node, indent => key + NewPlanValue.Of(path.Steps.AsSpan()[(at.Steps.Length + 1)..], json, indent));
+        return Add(node, indent => key + New(path, at.Steps.Length + 1, json, indent));
     }
+
+    private static string New(PlanPath path, int from, string json, string indent) =>
+        NewPlanValue.Of(path.Steps.AsSpan()[from..], json, indent);
 
     /// <summary>Adds a member or an item behind the last one.</summary>
     private string Add(PlanNode node, Func<string, string> write)

@@ -16,11 +16,25 @@ export function save(name, text) {
 
 export function print() { window.print(); }
 
+// A browser may be set to keep nothing, and then refuses.
 export function keep(text) {
-  if (text === null) localStorage.removeItem(place); else localStorage.setItem(place, text);
+  try {
+    if (text === null) localStorage.removeItem(place); else localStorage.setItem(place, text);
+    return true;
+  } catch (refused) {
+    if (refused instanceof DOMException) return false;
+    throw refused;
+  }
 }
 
-export function kept() { return localStorage.getItem(place); }
+export function kept() {
+  try {
+    return localStorage.getItem(place);
+  } catch (refused) {
+    if (refused instanceof DOMException) return null;
+    throw refused;
+  }
+}
 
 // The sheet keeps its own style and names: it lies in a tree of its own.
 const onScreen = `
