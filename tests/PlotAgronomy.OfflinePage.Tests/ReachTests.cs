@@ -85,7 +85,7 @@ public class ReachTests(PublishedPage published)
 
     private static int PagesOf(byte[] pdf) => System.Text.RegularExpressions.Regex.Count(System.Text.Encoding.Latin1.GetString(pdf), @"/Type\s*/Page\b(?!s)");
 
-    private static Task OpenAllAsync(OpenPage open) => open.Page.EvaluateAsync("document.querySelectorAll('details').forEach(d => d.open = true)");
+    private static async Task OpenAllAsync(OpenPage open) => await open.Page.EvaluateAsync("document.querySelectorAll('details').forEach(d => d.open = true)");
 
     /// <summary>Presses Tab until the element of that text or id has the focus.</summary>
     private static async Task TabToAsync(OpenPage open, string wanted)
