@@ -12,6 +12,16 @@ internal static class DotnetCommand
 
     internal static (int ExitCode, string Output) RunProgram(string program, string folder, params string[] arguments)
     {
+        using var process = Start(program, folder, arguments);
+        var errors = process.StandardError.ReadToEndAsync();
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output + errors.GetAwaiter().GetResult());
+    }
+
+    /// <summary>Starts a program that goes on by itself; what it prints is the caller's to read.</summary>
+    internal static Process Start(string program, string folder, params string[] arguments)
+    {
         var start = new ProcessStartInfo(program, arguments)
         {
             WorkingDirectory = folder,
@@ -24,10 +34,6 @@ internal static class DotnetCommand
         }
 
         start.Environment["DOTNET_CLI_UI_LANGUAGE"] = "en";
-        using var process = Process.Start(start)!;
-        var errors = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, output + errors.GetAwaiter().GetResult());
+        return Process.Start(start)!;
     }
 }
