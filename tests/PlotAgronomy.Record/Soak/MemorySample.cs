@@ -12,7 +12,8 @@ internal readonly record struct MemorySample(int Plans, double HeapMegabytes, do
         GC.Collect(GC.MaxGeneration, GCCollectionMode.Forced, blocking: true, compacting: true);
         GC.WaitForPendingFinalizers();
         GC.Collect(GC.MaxGeneration, GCCollectionMode.Forced, blocking: true, compacting: true);
-        return new(plans, GC.GetTotalMemory(forceFullCollection: true) / BytesPerMegabyte, Environment.WorkingSet / BytesPerMegabyte);
+        double heap = GC.GetTotalMemory(forceFullCollection: true);
+        return new(plans, heap / BytesPerMegabyte, Environment.WorkingSet / BytesPerMegabyte);
     }
 
     public override string ToString() => string.Create(

@@ -9,7 +9,9 @@ internal static class SoakCommand
 
     internal static int Run(string[] args, TextWriter output)
     {
-        if (args is not [Verb, var count] || !int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out int plans) || plans < 1)
+        if (args is not [Verb, var count]
+            || !int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out int plans)
+            || plans < 1)
         {
             output.WriteLine($"{Verb} PLANS");
             return 2;

@@ -7,13 +7,13 @@ using PlotAgronomy.Record.Plans;
 namespace PlotAgronomy.Record.Soak;
 
 /// <summary>Two threads solve the plans first, while no table is read yet; then one thread solves them again.</summary>
-/// <remarks>An answer is told by a digest of every number, state and code in it. The heap is measured after a full collection.</remarks>
+/// <remarks>An answer is told by a digest of every number, state and code in it. The heap is that after a full collection.</remarks>
 internal sealed class SoakRun(int plans, TextWriter log)
 {
     private const int Parts = 20;
     private const int Shown = 20;
 
-    /// <summary>What is read on demand is there after a tenth of a long run; from then on the heap may not grow by more.</summary>
+    /// <summary>What is read on demand is there after a tenth of the run; from then on the heap may not grow by more.</summary>
     private const double MostGrowthMegabytes = 1;
 
     private readonly List<MemorySample> samples = [];
@@ -29,9 +29,11 @@ internal sealed class SoakRun(int plans, TextWriter log)
             Say($"plan {i + 1} is answered otherwise by two threads");
         }
 
-        double growth = samples[^1].HeapMegabytes - samples[Parts / 10].HeapMegabytes;
-        Say($"{plans} plans, {together.Distinct().Count()} different answers, {different.Count} answered otherwise by two threads");
-        Say($"heap {samples[Parts / 10].HeapMegabytes:0.00} MB after a tenth, {samples[^1].HeapMegabytes:0.00} MB at the end: {growth:+0.00;-0.00} MB");
+        double early = samples[Parts / 10].HeapMegabytes, late = samples[^1].HeapMegabytes;
+        double growth = late - early;
+        int answers = together.Distinct().Count();
+        Say($"{plans} plans, {answers} different answers, {different.Count} answered otherwise by two threads");
+        Say($"heap {early:0.00} MB after a tenth, {late:0.00} MB at the end: {growth:+0.00;-0.00} MB");
         return different.Count == 0 && growth <= MostGrowthMegabytes;
     }
 
