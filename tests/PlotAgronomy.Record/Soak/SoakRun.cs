@@ -7,7 +7,7 @@ using PlotAgronomy.Record.Plans;
 namespace PlotAgronomy.Record.Soak;
 
 /// <summary>Two threads solve the plans first, while no table is read yet; then one thread solves them again.</summary>
-/// <remarks>An answer is told by a digest of every number, state and code in it. The heap is that after a full collection.</remarks>
+/// <remarks>An answer is told by a digest of every number, state and code in it. The heap is that after a collection.</remarks>
 internal sealed class SoakRun(int plans, TextWriter log)
 {
     private const int Parts = 20;
