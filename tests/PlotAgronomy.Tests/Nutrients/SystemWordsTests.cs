@@ -57,7 +57,14 @@ public class SystemWordsTests
         Assert.Equal(1, none.Phosphate!.Rating!.Class.Order);
     }
 
+    /// <summary>E-2567: the critical level of potassium is 75 + 2.5 x CEC, 100 ppm at CEC 10.</summary>
     [Fact]
-    public void A_reading_of_no_potassium_has_the_lowest_class_of_a_computed_scale() =>
-        Assert.Equal("build-up", RecommendationSystem.TriState1995.Recommend(Known(Report(K(0, Ppm, Extractant.AmmoniumAcetate)), 10), CropUse.Browsed(CropRow.Corn)).Potash!.Rating!.Name);
+    public void The_lowest_class_of_a_computed_scale_begins_with_nothing()
+    {
+        var lowest = RecommendationSystem.TriState1995.Recommend(Known(Report(K(0, Ppm, Extractant.AmmoniumAcetate)), 10), CropUse.Browsed(CropRow.Corn)).Potash!.Rating!.Class;
+        Assert.Equal("build-up", lowest.Name);
+        Assert.True(lowest.StartIncluded);
+        Assert.Contains("100", lowest.ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("above 0", lowest.ToString(), StringComparison.Ordinal);
+    }
 }
