@@ -82,7 +82,13 @@ public class LimeTimeTests
         var limed = new DateOnly(2027, 1, 1);
         var outlook = LimeOutlook.For(new LimeOutlookRequest
         {
-            Soil = PlotSoil.For(Report(5.5)), Rate = Rate(2, targetPh: 6.5), Material = Lime, Placement = LimePlacement.WorkedIn, LimedOn = limed, PlantingOn = limed.AddDays(days), Kinds = [],
+            Soil = PlotSoil.For(Report(5.5)),
+            Rate = Rate(2, targetPh: 6.5),
+            Material = Lime,
+            Placement = LimePlacement.WorkedIn,
+            LimedOn = limed,
+            PlantingOn = limed.AddDays(days),
+            Kinds = [],
         });
         Assert.Equal(tooSoon, outlook.Has("lime-too-young"));
     }
