@@ -1,3 +1,6 @@
+#:property TreatWarningsAsErrors=false
+#:property EnforceCodeStyleInBuild=false
+#:property RunAnalyzers=false
 using System.Globalization;
 using System.Text.Json;
 
