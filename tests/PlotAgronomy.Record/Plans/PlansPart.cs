@@ -1,7 +1,5 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
-using PlotAgronomy.DrawnPlans;
 
 namespace PlotAgronomy.Record.Plans;
 
@@ -10,13 +8,9 @@ namespace PlotAgronomy.Record.Plans;
 internal sealed class PlansPart(bool written) : ICheckedPart
 {
     private const int Count = 3000;
-    private const int MostAttempts = 60;
     private const int LayoutEvery = 10;
 
-    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true, NewLine = "\n" };
-
-    private readonly Lazy<(PlotPlan Plan, string Json, int Refused)[]> drawn =
-        new(() => [.. Enumerable.Range(1, Count).Select(Accepted)]);
+    private readonly Lazy<DrawnPlan[]> drawn = new(() => [.. Enumerable.Range(1, Count).Select(DrawnPlan.Accepted)]);
 
     public string Name => "plans";
 
@@ -57,10 +51,10 @@ internal sealed class PlansPart(bool written) : ICheckedPart
         string schema = Path.Combine(folder, "..", "..", "docs", "plan.schema.json");
         var use = new SchemaUse(JsonNode.Parse(File.ReadAllText(schema))!.AsObject());
         var kinds = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var (plan, json, _) in drawn.Value)
+        foreach (var each in drawn.Value)
         {
-            use.Count(JsonNode.Parse(json)!);
-            kinds.UnionWith(plan.Kinds.Select(k => k.Kind.Id));
+            use.Count(JsonNode.Parse(each.Json)!);
+            kinds.UnionWith(each.Plan.Kinds.Select(k => k.Kind.Id));
         }
 
         var unsown = KindCatalog.Standard.Kinds.Where(k => k.SeedCount is not null && !kinds.Contains(k.Id));
@@ -77,22 +71,6 @@ internal sealed class PlansPart(bool written) : ICheckedPart
         to.Add(@case, RecordCommand.InputDigest, PlanSheets.Digest(json));
         PlanAnswers.Record(to, @case, plan.Solve());
         PlanSheets.Record(to, @case, plan, withLayout);
-    }
-
-    /// <summary>A draw the reader refuses is drawn again.</summary>
-    private static (PlotPlan Plan, string Json, int Refused) Accepted(int number)
-    {
-        for (int attempt = 0; attempt < MostAttempts; attempt++)
-        {
-            string json = PlanDraw.Of(number, attempt).ToJsonString(Indented);
-            if (PlanFile.Read(json).Plan is { } plan)
-            {
-                return (plan, json, attempt);
-            }
-        }
-
-        throw new InvalidDataException(
-            string.Create(CultureInfo.InvariantCulture, $"Plan {number} was refused {MostAttempts} times."));
     }
 
     private static string Share(Recorder recorder, params string[] meanings)

@@ -21,6 +21,15 @@ public class BlendCaseTests
     }
 
     [Fact]
+    public void A_single_kind_that_is_crowded_does_not_compete_with_its_family()
+    {
+        var alone = Blend.FromSharesOfFullStand((SampleBlends.TurnipRapeRadish().Parts[0].Component, 3));
+        var codes = CrowdingReport.For(alone).Findings.Select(f => f.Code).ToList();
+        Assert.Contains(codes, c => c is "blend-crowded" or "blend-crowded-at-every-rate");
+        Assert.DoesNotContain("blend-one-family", codes);
+    }
+
+    [Fact]
     public void Crowded_brassicas_get_their_cautions_and_no_cap()
     {
         var blend = SampleBlends.TurnipRapeRadish();

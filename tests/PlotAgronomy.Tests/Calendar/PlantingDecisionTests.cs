@@ -207,6 +207,16 @@ public partial class PlantingDecisionTests
     }
 
     [Fact]
+    public void Ground_that_took_no_rain_the_day_before_is_worked()
+    {
+        var observed = WeatherHistory.FromDays([
+            .. new[] { 3.0, 0 }.Select((inches, i) => new WeatherDay { Date = new DateOnly(2024, 2, 28).AddDays(i), Rain = Length.FromInches(inches), High = Temperature.FromDegreesFahrenheit(36), Low = Temperature.FromDegreesFahrenheit(33) }),
+        ]);
+        var lines = Enumerable.Range(0, 7).Select(i => Typed(new DateOnly(2024, 3, 1).AddDays(i), 60, 0.3)).ToList();
+        Assert.DoesNotContain(Of(WeatherForecast.FromLines(lines, WeatherFiles.Central), observed: observed).Days[0].Reasons, r => r.Code == "calendar-too-wet");
+    }
+
+    [Fact]
     public void Ground_that_was_soaked_the_day_before_is_not_worked()
     {
         var observed = WeatherHistory.FromDays([new() { Date = new(2024, 2, 29), Rain = Length.FromInches(2), High = Temperature.FromDegreesFahrenheit(60), Low = Temperature.FromDegreesFahrenheit(45) }]);

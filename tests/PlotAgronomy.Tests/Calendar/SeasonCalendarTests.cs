@@ -216,6 +216,21 @@ public class SeasonCalendarTests
         Assert.True(ids.IndexOf("standing-stop") < ids.IndexOf("standing-lime"));
     }
 
+    /// <summary>The stand is looked at from day 100 to day 130 of a year; day 130 of 2026 is 10 May.</summary>
+    [Theory]
+    [InlineData("2026-03-01", "2026-04-10", "2026-05-10")]
+    [InlineData("2026-05-09", "2026-05-09", "2026-05-10")]
+    [InlineData("2026-05-10", "2026-05-10", "2026-05-10")]
+    [InlineData("2026-05-11", "2027-04-10", "2027-05-10")]
+    public void What_is_left_of_a_window_of_this_year_is_kept_to_its_last_day(string asked, string earliest, string latest)
+    {
+        var season = SeasonCalendar.Of(new() { SowOn = IsoDay(asked), Passes = [.. GrainAndClover], IsStanding = true, Ground = GroundWork.Tilled, KillingFrost = new(2026, 10, 20) }).Value;
+        var count = Find(season, "standing-count");
+        Assert.Equal((IsoDay(earliest), IsoDay(latest)), (count.Earliest!.Value, count.Latest!.Value));
+    }
+
+    private static DateOnly IsoDay(string day) => DateOnly.ParseExact(day, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
     [Fact]
     public void Tasks_stand_in_the_order_of_their_latest_days_and_never_before_what_they_wait_for()
     {

@@ -148,6 +148,22 @@ public class FertilizerMaterialsTests
         Assert.All(UreaLoss.Measured, u => Assert.True(u.LostOfApplied.Low <= u.LostOfApplied.High));
     }
 
+    /// <summary>University of Manitoba and the federal station at Brandon; Montana State University: percent of what was applied.</summary>
+    [Theory]
+    [InlineData("urea", "25 C, 5 days", 38, 46)]
+    [InlineData("urea", "20-25 C (May), 7 days", 40, 40)]
+    [InlineData("urea", "30 C (July), 7 days", 88, 88)]
+    [InlineData("UAN 28 %", "20-25 C (May), 7 days", 7, 7)]
+    [InlineData("UAN 28 %", "30 C (July), 7 days", 50, 50)]
+    [InlineData("urea", "semi-arid, pH and moisture varied", 3.1, 31.3)]
+    [InlineData("urea", "incl. snow", 13.0, 44.1)]
+    [InlineData("urea", "mean of the listed trials", 18.1, 18.1)]
+    public void The_loss_of_urea_is_what_the_trials_found(string product, string conditions, double low, double high)
+    {
+        var trial = UreaLoss.Measured.Single(u => u.Product == product && u.Conditions == conditions);
+        Assert.Equal((low, high), (trial.LostOfApplied.Low, trial.LostOfApplied.High));
+    }
+
     [Fact]
     public void Single_products_are_ranked_by_fit()
     {

@@ -65,9 +65,16 @@ public class LandProperties
     [Property]
     public bool Latitude_and_longitude_come_back(PlotOutline outline, int latitude, int longitude)
     {
-        var placed = OnEarth(outline, latitude % 65, longitude % 180);
-        return placed.Corners.All(c => placed.Locate(c) is { } fix
-            && Math.Abs(fix.LatitudeDegrees - latitude % 65) < 0.01 && Math.Abs(fix.LongitudeDegrees - longitude % 180) < 0.01);
+        var fixes = FixesOnEarth(outline, latitude % 65, longitude % 180);
+        var placed = PlotOutline.FromFixes([.. fixes]);
+        return placed.Corners.All(c => placed.Locate(c) is { } located && fixes.Exists(fix => AreSame(fix, located)));
+    }
+
+    /// <summary>Within a tenth of a millimeter.</summary>
+    private static bool AreSame(GeoPoint one, GeoPoint other)
+    {
+        double turn = Math.Abs(one.LongitudeDegrees - other.LongitudeDegrees);
+        return Math.Abs(one.LatitudeDegrees - other.LatitudeDegrees) < 1e-9 && Math.Min(turn, 360 - turn) < 1e-9;
     }
 
     [Property]
@@ -118,13 +125,15 @@ public class LandProperties
         return Near.Equal(expected, outline.Inset(Length.FromFeet(feet)).Inside.SquareFeet, relative);
     }
 
-    private static PlotOutline OnEarth(PlotOutline outline, double latitude, double longitude)
+    private static PlotOutline OnEarth(PlotOutline outline, double latitude, double longitude) =>
+        PlotOutline.FromFixes([.. FixesOnEarth(outline, latitude, longitude)]);
+
+    private static List<GeoPoint> FixesOnEarth(PlotOutline outline, double latitude, double longitude)
     {
         // Laid out by the radii of the WGS84 ellipsoid at the plot's zero.
         double e2 = (2 - 1 / 298.257223563) / 298.257223563, w = Math.Sqrt(1 - e2 * Math.Pow(Math.Sin(latitude * Math.PI / 180), 2));
         double east = 6378137 / w * Math.Cos(latitude * Math.PI / 180) * Math.PI / 180 / 0.3048, north = 6378137 * (1 - e2) / (w * w * w) * Math.PI / 180 / 0.3048;
-        return PlotOutline.FromFixes([.. outline.Corners.Select(c =>
-            GeoPoint.FromDegrees(latitude + c.NorthFeet / north, Wrapped(longitude + c.EastFeet / east)))]);
+        return [.. outline.Corners.Select(c => GeoPoint.FromDegrees(latitude + c.NorthFeet / north, Wrapped(longitude + c.EastFeet / east)))];
     }
 
     private static double Wrapped(double degrees) => degrees > 180 ? degrees - 360 : degrees < -180 ? degrees + 360 : degrees;

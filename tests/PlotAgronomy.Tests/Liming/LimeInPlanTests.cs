@@ -200,7 +200,7 @@ public class LimeInPlanTests
             Assert.Contains("hold it back until a new test", Words(answers), StringComparison.Ordinal);
         }
 
-        var sown = Sheets.FieldSheetWritingTests.Plan("fall-blend");
+        var sown = PlanFile.Read(File.ReadAllText(Repository.PathOf("samples/data/fall-blend.json"))).Plan!;
         Assert.Contains("serves the next planting", Words((sown with { LimeDate = sown.PlantingDate!.Value.AddMonths(1) }).Solve()), StringComparison.Ordinal);
     }
 

@@ -71,10 +71,27 @@ public class LimeTimeTests
         Assert.True(Outlook(12, LimePlacement.Surface).Has("lime-surface-slow"));
     }
 
+    /// <summary>Lime starts to work after three to six months (LIME-S17); a quarter of a year has 91.3 days.</summary>
     [Theory]
-    [InlineData(2, true)]
-    [InlineData(4, false)]
-    public void Planting_within_three_months_is_too_soon(int months, bool tooSoon) => Assert.Equal(tooSoon, Outlook(months).Has("lime-too-young"));
+    [InlineData(1, true)]
+    [InlineData(91, true)]
+    [InlineData(92, false)]
+    [InlineData(120, false)]
+    public void Planting_within_three_months_is_too_soon(int days, bool tooSoon)
+    {
+        var limed = new DateOnly(2027, 1, 1);
+        var outlook = LimeOutlook.For(new LimeOutlookRequest
+        {
+            Soil = PlotSoil.For(Report(5.5)),
+            Rate = Rate(2, targetPh: 6.5),
+            Material = Lime,
+            Placement = LimePlacement.WorkedIn,
+            LimedOn = limed,
+            PlantingOn = limed.AddDays(days),
+            Kinds = [],
+        });
+        Assert.Equal(tooSoon, outlook.Has("lime-too-young"));
+    }
 
     [Fact]
     public void Kinds_that_stand_todays_pH_go_now_and_the_others_wait()

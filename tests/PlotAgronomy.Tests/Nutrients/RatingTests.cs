@@ -105,7 +105,7 @@ public class RatingTests
     }
 
     [Fact]
-    public void No_limit_of_low_confidence_is_in_the_tables() =>
+    public void South_Carolina_does_not_rate_phosphorus_here() =>
         Assert.DoesNotContain(RatingSystem.Find("SC").Scales, s => s.Analyte == SoilAnalyte.Phosphorus);
 
     [Fact]

@@ -36,7 +36,7 @@ public class SystemWorkedExamples
     {
         var row = WorkedExamples.Find(File, id);
         var need = SystemRequests.Ask(row).For(SystemRequests.NutrientOf(row))!;
-        if (row.Status() == DataStatus.Memory)
+        if (row.Text("status") == "memory")
         {
             Assert.Equal(DataStatus.Memory, need.Status);
             Assert.Contains(SystemRequests.Ask(row).Findings, f => f.Code == "data-from-memory");

@@ -46,6 +46,16 @@ public class PropertyCommandTests
     }
 
     [Fact]
+    public void Work_without_a_day_stands_after_all_that_has_one()
+    {
+        var undated = Plan("North", "182 ft") with { PlantingDate = null, LimeDate = null };
+        var work = PropertyPlan.Of(undated, Plan("South", "60 ft")).Work;
+        Assert.Null(work[^1].Day);
+        Assert.NotNull(work[0].Day);
+        Assert.All(work.SkipWhile(w => w.Day is not null), w => Assert.Null(w.Day));
+    }
+
+    [Fact]
     public void One_plot_alone_buys_what_its_own_plan_buys()
     {
         var alone = PropertyPlan.Of(Plan("North", "182 ft"));

@@ -85,6 +85,15 @@ public class PureLiveSeedTests
         Near.Assert(0.5, SeedAnalysis.CoatingFromBuildUp(1).Value);
     }
 
+    /// <summary>Hard and dormant seed stand beside germination (7 CFR 201.21), so the three can be no more than the whole.</summary>
+    [Theory]
+    [InlineData(80, 0, 25)]
+    [InlineData(80, 25, 0)]
+    [InlineData(60, 25, 25)]
+    public void Parts_of_the_pure_seed_are_no_more_than_the_whole(double germination, double hard, double dormant) =>
+        Assert.Equal("germination", Assert.Throws<ArgumentOutOfRangeException>(() =>
+            SeedAnalysis.FromFractions(Percent(98), Percent(germination), Percent(hard), Percent(dormant))).ParamName);
+
     [Fact]
     public void Both_rates_are_shown_above_a_tenth_of_hard_or_dormant_seed()
     {

@@ -53,6 +53,7 @@ public class SoilPlausibilityTests
     public void A_salt_ph_above_the_water_ph_is_a_finding()
     {
         Assert.Contains("soil-salt-ph-above-water", Codes(Report(waterPh: 6.6, saltPh: 6.7)));
+        Assert.Matches("6[.]7.*6[.]6", Report(waterPh: 6.6, saltPh: 6.7).Check(Today).Single(f => f.Code == "soil-salt-ph-above-water").Text);
         Assert.DoesNotContain("soil-salt-ph-above-water", Codes(Report(waterPh: 6.6, saltPh: 6.1)));
     }
 

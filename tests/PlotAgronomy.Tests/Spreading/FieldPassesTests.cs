@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using PlotAgronomy.Land;
 using PlotAgronomy.Spreading;
 using PlotAgronomy.Tests.Support;
@@ -5,7 +7,7 @@ using UnitsNet;
 
 namespace PlotAgronomy.Tests.Spreading;
 
-public class FieldPassesTests
+public partial class FieldPassesTests
 {
     private static readonly PlotOutline Plot = PlotOutline.Rectangle(Length.FromFeet(436), Length.FromFeet(100), "Long field");
 
@@ -135,10 +137,40 @@ public class FieldPassesTests
     public void A_plot_on_the_earth_gives_every_pass_in_latitude_and_longitude()
     {
         var outline = PlotOutline.FromFixes([GeoPoint.FromDegrees(40, -90), GeoPoint.FromDegrees(40, -89.999), GeoPoint.FromDegrees(40.0005, -89.999), GeoPoint.FromDegrees(40.0005, -90)]);
-        var start = outline.Locate(Lay(outline).Passes[0].Start)!.Value;
-        Assert.InRange(start.LatitudeDegrees, 40, 40.0005);
-        Assert.InRange(start.LongitudeDegrees, -90.0000001, -89.9989999);
+        // A degree at latitude 40 (tables of the ellipsoid WGS84): 111.035 km to the north, 85.394 km to the east.
+        const double FeetToNorth = 111_035 / 0.3048, FeetToEast = 85_394 / 0.3048;
+        var zero = outline.Locate(PlanePoint.FromFeet(0, 0))!.Value;
+        foreach (var place in Lay(outline).Passes.SelectMany(p => new[] { p.Start, p.End }))
+        {
+            var located = outline.Locate(place)!.Value;
+            Assert.Equal(place.NorthFeet / FeetToNorth, located.LatitudeDegrees - zero.LatitudeDegrees, 1e-8);
+            Assert.Equal(place.EastFeet / FeetToEast, located.LongitudeDegrees - zero.LongitudeDegrees, 1e-8);
+        }
+
+        Assert.All(Lay(outline).Passes, p => Assert.Equal(0.001, Math.Abs(outline.Locate(p.Start)!.Value.LongitudeDegrees - outline.Locate(p.End)!.Value.LongitudeDegrees), 1e-7));
     }
+
+    [Fact]
+    public void The_other_direction_is_told_by_its_fewer_passes()
+    {
+        int told = 0;
+        foreach (var (bottom, top, height) in from b in Enumerable.Range(8, 8) from t in Enumerable.Range(1, 6) from h in Enumerable.Range(4, 8) select (b * 20.0, t * 20.0, h * 20.0))
+        {
+            var plan = Lay(PlotArea.FromTrapezoid(Length.FromFeet(bottom), Length.FromFeet(top), Length.FromFeet(height)).Outline!);
+            foreach (var other in plan.Findings.Where(f => f.Code == "spread-other-direction"))
+            {
+                told++;
+                int[] passes = [.. PassesInWords().Match(other.Text).Groups.Values.Skip(1).Select(g => int.Parse(g.Value, CultureInfo.InvariantCulture))];
+                Assert.Equal(plan.Passes.Length, passes[1]);
+                Assert.InRange(passes[0], 1, passes[1] - 1);
+            }
+        }
+
+        Assert.NotEqual(0, told);
+    }
+
+    [GeneratedRegex("it is ([0-9]+) instead of ([0-9]+) passes")]
+    private static partial Regex PassesInWords();
 
     [Fact]
     public void With_an_area_alone_the_walk_asks_for_the_sides()

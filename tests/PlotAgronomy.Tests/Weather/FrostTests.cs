@@ -96,6 +96,16 @@ public class FrostTests
         Assert.Throws<ArgumentOutOfRangeException>(() => LatestSowing.Of(turnip, Albany, Fraction.FromPercent(50), 2026, -1));
     }
 
+    /// <summary>With a chance that no normals print the date falls within a day: that is the day of the frost, not the next.</summary>
+    [Theory, InlineData(20), InlineData(30), InlineData(70)]
+    public void The_frost_counted_back_from_is_the_date_of_that_chance(double percent)
+    {
+        var chance = Fraction.FromPercent(percent);
+        var latest = LatestSowing.Of(KindCatalog.Standard.Find("forage-turnip"), Albany, chance, 2026)[0];
+        Assert.Equal(Albany.DateWith(chance, 2026), latest.Frost);
+        Assert.Equal(latest.Frost.AddDays(-60), latest.Latest);
+    }
+
     [Fact]
     public void Cold_limits_of_several_publications_stand_side_by_side()
     {

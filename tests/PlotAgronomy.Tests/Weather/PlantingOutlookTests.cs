@@ -36,6 +36,19 @@ public class PlantingOutlookTests
         Assert.Equal(outlook.BetterDays.MinBy(d => (d.Verdict, d.Date))!.Date, outlook.WaitUntil);
     }
 
+    /// <summary>What is enough, and how likely, is common practice: half an inch in the week, as likely as not.</summary>
+    [Fact]
+    public void A_day_on_which_nothing_speaks_against_it_is_waited_for_past_one_that_asks_for_care()
+    {
+        var outlook = Of("medium-red-clover", new(2026, 8, 20), 80, null, [.. Days(10, 0, 0), .. Days(3, 35, 0.4), .. Days(14, 95, 0.5)]);
+        Assert.Equal(PlantingVerdict.Wait, outlook.Now);
+        var care = outlook.Days.First(d => d.Verdict < PlantingVerdict.Wait);
+        var free = outlook.Days.First(d => d.Verdict == PlantingVerdict.Sow);
+        Assert.Equal(PlantingVerdict.SowWithCare, care.Verdict);
+        Assert.True(care.Date < free.Date);
+        Assert.Equal(free.Date, outlook.WaitUntil);
+    }
+
     [Fact]
     public void A_wet_warm_fortnight_says_sow_and_nothing_better_comes()
     {

@@ -85,11 +85,14 @@ public sealed partial class Manure
         new(
             "analyzed",
             Guard.NotBlank(name),
-            PoundsPerTonRange.Between(nitrogen, nitrogen),
-            PoundsPerTonRange.Between(phosphate, phosphate),
-            PoundsPerTonRange.Between(potash, potash),
+            Exactly(nitrogen, nameof(nitrogen)),
+            Exactly(phosphate, nameof(phosphate)),
+            Exactly(potash, nameof(potash)),
             new(Source.Practice, DataStatus.Read)
         );
+
+    private static PoundsPerTonRange Exactly(double poundsPerTon, string name) =>
+        PoundsPerTonRange.Between(Guard.AtLeast(poundsPerTon, 0, "lb/ton", name), poundsPerTon);
 
     private static Manure FromRow(CsvRow row) =>
         new(row.Text("id"), row.Text("name"), Range(row, "n"), Range(row, "p2o5"), Range(row, "k2o"), row.Origin());

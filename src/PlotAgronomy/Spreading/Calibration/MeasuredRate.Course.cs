@@ -72,7 +72,12 @@ public sealed partial class MeasuredRate
     /// <returns>The length of all rows.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>feet of row = area / row spacing; 29,040 ft on an acre of 18 in rows.</remarks>
-    public static Length RowLengthOn(Area area, Length rowSpacing) => CourseLengthFor(area, rowSpacing);
+    public static Length RowLengthOn(Area area, Length rowSpacing)
+    {
+        double feet = rowSpacing.Feet;
+        Guard.Above(feet, 0, "ft", nameof(rowSpacing));
+        return CourseLengthFor(area, rowSpacing);
+    }
 
     /// <summary>Turns of a wheel over a course.</summary>
     /// <param name="distance">Course length; above 0.</param>

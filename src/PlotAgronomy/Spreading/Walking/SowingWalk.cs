@@ -59,8 +59,12 @@ public sealed class SowingWalk : IWorkedResult
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <remarks>Distance = area / swath; load = rate x area; time = distance / speed; flow = R v S / 495. Whole passes, turns and
     /// headlands are not considered.</remarks>
-    public static SowingWalk For(ApplicationRate rate, Area plot, Length swath, Speed? speed = null) =>
-        Over(null, rate, plot, swath, speed);
+    public static SowingWalk For(ApplicationRate rate, Area plot, Length swath, Speed? speed = null)
+    {
+        double squareFeet = plot.SquareFeet;
+        Guard.Above(squareFeet, 0, "ft2", nameof(plot));
+        return Over(null, rate, plot, swath, speed);
+    }
 
     /// <summary>Plans the walk over a plot whose outline may not be known: then a finding asks for the sides.</summary>
     /// <param name="rate">Rate; above 0.</param>
