@@ -73,7 +73,8 @@ foreach (var lot in SeedLotComparison.Rank(shelf, stand).Ranked)
 {
     string price = $"{dollars.Print(lot.Value.PricePerPound)} a pound";
     string living = $"{dollars.Print(lot.Value.PricePerLivingPound)} a living pound";
-    Console.WriteLine($"{lot.Lot.Label,-10} {price}, {living}; weigh out {Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 1)} lb/ac");
+    string bulk = $"{Amounts.Print(lot.Seeding.Bulk.PoundsPerAcre, 1)} lb/ac";
+    Console.WriteLine($"{lot.Lot.Label,-10} {price}, {living}; weigh out {bulk}");
 }
 
 // The same two bags as a picture: what a pound costs, and what a pound of living seed costs.
