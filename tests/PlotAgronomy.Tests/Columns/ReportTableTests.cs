@@ -195,6 +195,17 @@ public class ReportTableTests
         Assert.Null(ReportAnswers.For(smp, new ReportRequest()).MeanLime());
     }
 
+    /// <summary>More digits than a number holds (IEEE 754: 309 before the point are beyond a double) are no number, and the row is
+    /// told.</summary>
+    [Theory, InlineData("pH"), InlineData("SMP")]
+    public void A_cell_of_endless_digits_is_told(string column)
+    {
+        string endless = new('9', 400);
+        string cells = column == "pH" ? $"{endless},6.2" : $"5.4,{endless}";
+        var table = ReportTable.Read($"pH,SMP\n{cells}\n", "t", ReportColumn.WaterPh("pH"), ReportColumn.BufferPh("SMP", SoilBuffer.Smp));
+        Assert.Contains($"'{endless}' is no number", Assert.Single(table.Problems).ToString(), StringComparison.Ordinal);
+    }
+
     /// <summary>A pH to aim at belongs to the crop; none is taken in silence (handbook, target pH by crop: 5.0 to 7.0).</summary>
     [Fact]
     public void Lime_is_not_answered_to_a_pH_that_nobody_stated()

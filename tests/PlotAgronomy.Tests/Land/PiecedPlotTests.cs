@@ -126,6 +126,15 @@ public class PiecedPlotTests
     [InlineData("100 ft in 0 paces")]
     public void No_pace_is_guessed(string text) => Assert.False(PaceText.TryRead(text, out _, out _));
 
+    /// <summary>More digits than a number holds (IEEE 754: 309 before the point are beyond a double).</summary>
+    [Fact]
+    public void Endless_digits_are_no_pace()
+    {
+        string endless = new('9', 400);
+        Assert.False(PaceText.TryRead($"100 ft in {endless} paces", out _, out _));
+        Assert.False(PaceText.TryReadCount($"{endless} paces", out _));
+    }
+
     private static PlotArea FivePaced() =>
         PlotArea.FromSidesAndDiagonals([Paces(57), Paces(34), Paces(43), Paces(45), Paces(30)], Paces(73), Paces(64));
 }

@@ -21,7 +21,11 @@ internal readonly partial record struct CellNumber(double Value, bool IsUpperLim
     internal static bool TryRead(string cell, out CellNumber number, out string problem)
     {
         const NumberStyles WithPointAlone = NumberStyles.AllowDecimalPoint;
-        if (IsPlain(cell) && double.TryParse(cell, WithPointAlone, CultureInfo.InvariantCulture, out double plain))
+        if (
+            IsPlain(cell)
+            && double.TryParse(cell, WithPointAlone, CultureInfo.InvariantCulture, out double plain)
+            && double.IsFinite(plain)
+        )
         {
             (number, problem) = (new(plain, false, ""), "");
             return true;

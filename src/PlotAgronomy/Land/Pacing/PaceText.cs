@@ -36,9 +36,9 @@ internal static partial class PaceText
             .. Number().Matches(walked.Groups["counts"].Value).Select(n => double.Parse(n.Value, CultureInfo.InvariantCulture)),
         ];
         double courseFeet = course.Feet;
-        if (!(courseFeet > 0) || counts.Any(c => !(c > 0)))
+        if (!(courseFeet > 0) || counts.Any(c => !(c > 0 && double.IsFinite(c))))
         {
-            problem = $"the course and every count are above zero, found '{text}'";
+            problem = $"the course and every count are numbers above zero, found '{text}'";
             return false;
         }
 
@@ -60,7 +60,11 @@ internal static partial class PaceText
     {
         var counted = Counted().Match(text ?? "");
         count = default;
-        if (!counted.Success || !double.TryParse(counted.Groups["count"].Value, CultureInfo.InvariantCulture, out double paces))
+        if (
+            !counted.Success
+            || !double.TryParse(counted.Groups["count"].Value, CultureInfo.InvariantCulture, out double paces)
+            || !double.IsFinite(paces)
+        )
         {
             return false;
         }
