@@ -1,5 +1,6 @@
 #:sdk Microsoft.NET.Sdk.Web
 #:property PublishAot=false
+#:property EnableDefaultRunWorkingDirectory=false
 
 // Opens a folder of plain files, such as the published page, at an address of this machine; nobody else can reach it.
 using Microsoft.Extensions.FileProviders;

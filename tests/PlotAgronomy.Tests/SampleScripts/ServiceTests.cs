@@ -81,15 +81,16 @@ public class ServiceTests(ServiceTests.Started service) : IClassFixture<ServiceT
         Assert.Equal(["application/json", "text/html", "text/markdown", "text/plain"], post.GetProperty("responses").GetProperty("200").GetProperty("content").EnumerateObject().Select(c => c.Name).Order());
     }
 
-    /// <summary>The other script that serves: a folder of plain files.</summary>
+    /// <summary>The other script that serves: a folder of plain files, named from where the command is typed.</summary>
     [Fact]
     public async Task A_folder_of_files_is_opened()
     {
-        var folder = Directory.CreateTempSubdirectory("open-page");
+        string named = Path.Combine("artifacts", Path.GetRandomFileName());
+        var folder = Directory.CreateDirectory(Repository.PathOf(named));
         try
         {
             await File.WriteAllTextAsync(Path.Combine(folder.FullName, "index.html"), "a page", TestContext.Current.CancellationToken);
-            using var open = await RunningService.StartAsync("samples/scripts/open-page.cs", folder.FullName, "http://127.0.0.1:0");
+            using var open = await RunningService.StartAsync("samples/scripts/open-page.cs", named, "http://127.0.0.1:0");
             Assert.Equal("a page", await open.Client.GetStringAsync("/", TestContext.Current.CancellationToken));
         }
         finally
