@@ -39,8 +39,6 @@ internal sealed partial class UnitWords
     );
 
     private readonly Dictionary<string, double> factors = new(StringComparer.OrdinalIgnoreCase);
-    private readonly List<string> printed = [];
-
     /// <summary>The unit that a word is half of, as "lb" is of "lb/ac".</summary>
     private readonly Dictionary<string, string> wholes = new(StringComparer.OrdinalIgnoreCase);
     private readonly string expectation;
@@ -50,6 +48,7 @@ internal sealed partial class UnitWords
     /// <param name="words">All spellings of a unit separated by '|', and its factor.</param>
     internal UnitWords(string quantity, string examples, params ReadOnlySpan<(string Spellings, double Factor)> words)
     {
+        var printed = new List<string>();
         foreach (var (spellings, factor) in words)
         {
             var each = spellings.Split('|');

@@ -1,10 +1,11 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 
 namespace PlotAgronomy.Tests.Fuzz;
 
 /// <summary>Slips and malice in a text: characters changed, dropped and doubled, lines moved, numbers made odd, two texts joined.</summary>
-internal static class TextSpoiling
+internal static partial class TextSpoiling
 {
     private static readonly string[] Odd =
     [
@@ -13,6 +14,13 @@ internal static class TextSpoiling
     ];
 
     private static readonly double[] Factors = [0, -1, 0.1, 10, 1e6, 1e12, 1e-9, 1e300];
+
+    /// <summary>The text with each of its numbers in turn made too long for whole numbers, for decimals and for doubles (IEEE
+    /// 754).</summary>
+    internal static IEnumerable<string> WithEndlessDigits(string text) =>
+        from number in Digits().Matches(text)
+        from length in (int[])[12, 40, 400]
+        select $"{text[..number.Index]}{new string('9', length)}{text[(number.Index + number.Length)..]}";
 
     internal static string Spoil(string text, IReadOnlyList<string> others, Random random)
     {
@@ -81,4 +89,7 @@ internal static class TextSpoiling
         (lines[one], lines[other]) = random.Next(3) == 0 ? (lines[one], lines[one]) : (lines[other], lines[one]);
         text.Clear().AppendJoin('\n', lines);
     }
+
+    [GeneratedRegex("[0-9]+")]
+    private static partial Regex Digits();
 }

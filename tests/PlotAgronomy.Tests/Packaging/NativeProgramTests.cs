@@ -4,7 +4,7 @@ namespace PlotAgronomy.Tests.Packaging;
 /// and no trim warning of ours.</summary>
 [Trait("Category", "Slow")]
 [Collection(DotnetCommand.BuildsOfTheLibrary)]
-public class NativeProgramTests(PackedLibrary packed) : IClassFixture<PackedLibrary>
+public class NativeProgramTests(PackedLibrary packed)
 {
     /// <summary>Prints one line an answer; what each must be stands in the test.</summary>
     private const string Program = """

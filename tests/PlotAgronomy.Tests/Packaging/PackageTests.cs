@@ -5,7 +5,7 @@ using PlotAgronomy.Tests.Support;
 namespace PlotAgronomy.Tests.Packaging;
 
 [Trait("Category", "Slow"), Collection(DotnetCommand.BuildsOfTheLibrary)]
-public class PackageTests(PackedLibrary packed) : IClassFixture<PackedLibrary>
+public class PackageTests(PackedLibrary packed)
 {
     [Fact]
     public void The_package_holds_what_a_user_expects()

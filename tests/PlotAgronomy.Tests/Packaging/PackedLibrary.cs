@@ -3,41 +3,28 @@ using PlotAgronomy.Tests.Support;
 
 namespace PlotAgronomy.Tests.Packaging;
 
-/// <summary>The library packed once under a version that was never used before, in a folder feed outside the checkout.</summary>
+/// <summary>The library packed once under a version that was never used before, in a folder feed outside the checkout; packed
+/// when a test first asks for it.</summary>
 public sealed class PackedLibrary : IDisposable
 {
-    public PackedLibrary()
-    {
-        Folder = Directory.CreateTempSubdirectory("plot-agronomy-").FullName;
-        Feed = Directory.CreateDirectory(Path.Combine(Folder, "feed")).FullName;
-        Version = string.Create(CultureInfo.InvariantCulture, $"0.1.0-test.{DateTime.UtcNow.Ticks}");
-        var (code, output) = DotnetCommand.Run(Repository.Root, "pack", "src/PlotAgronomy", "-c", "Release", "-o", Feed, $"-p:Version={Version}", "-p:ContinuousIntegrationBuild=true", $"-p:BaseOutputPath={Folder}/bin/");
-        Assert.True(code == 0, output);
-        Log = output;
-        File.WriteAllText(Path.Combine(Folder, "nuget.config"), $"""
-            <configuration>
-              <config><add key="globalPackagesFolder" value="{Path.Combine(Folder, "packages")}" /></config>
-              <packageSources><add key="local" value="{Feed}" /></packageSources>
-              <fallbackPackageFolders><add key="machine" value="{MachinePackages()}" /></fallbackPackageFolders>
-            </configuration>
-            """);
-    }
+    private readonly Lazy<string> log;
 
-    public string Folder { get; }
+    public PackedLibrary() => log = new(Pack);
 
-    public string Feed { get; }
+    public string Folder { get; } = Directory.CreateTempSubdirectory("plot-agronomy-").FullName;
 
-    public string Version { get; }
+    public string Version { get; } = string.Create(CultureInfo.InvariantCulture, $"0.1.0-test.{DateTime.UtcNow.Ticks}");
 
-    public string Log { get; }
+    public string Log => log.Value;
 
-    public string PackagePath => Path.Combine(Feed, $"PlotAgronomy.{Version}.nupkg");
+    public string PackagePath => Packed($"PlotAgronomy.{Version}.nupkg");
 
-    public string SymbolsPath => Path.Combine(Feed, $"PlotAgronomy.{Version}.snupkg");
+    public string SymbolsPath => Packed($"PlotAgronomy.{Version}.snupkg");
 
     /// <summary>Lays a console program that references the package and nothing else.</summary>
     public string LayConsumer(string name, string code, string extraProperties = "")
     {
+        _ = log.Value;
         string folder = Directory.CreateDirectory(Path.Combine(Folder, name)).FullName;
         File.WriteAllText(Path.Combine(folder, "Program.cs"), code);
         File.WriteAllText(Path.Combine(folder, $"{name}.csproj"), $"""
@@ -53,6 +40,27 @@ public sealed class PackedLibrary : IDisposable
             </Project>
             """);
         return folder;
+    }
+
+    private string Packed(string file)
+    {
+        _ = log.Value;
+        return Path.Combine(Folder, "feed", file);
+    }
+
+    private string Pack()
+    {
+        string feed = Directory.CreateDirectory(Path.Combine(Folder, "feed")).FullName;
+        var (code, output) = DotnetCommand.Run(Repository.Root, "pack", "src/PlotAgronomy", "-c", "Release", "-o", feed, $"-p:Version={Version}", "-p:ContinuousIntegrationBuild=true", $"-p:BaseOutputPath={Folder}/bin/");
+        Assert.True(code == 0, output);
+        File.WriteAllText(Path.Combine(Folder, "nuget.config"), $"""
+            <configuration>
+              <config><add key="globalPackagesFolder" value="{Path.Combine(Folder, "packages")}" /></config>
+              <packageSources><add key="local" value="{feed}" /></packageSources>
+              <fallbackPackageFolders><add key="machine" value="{MachinePackages()}" /></fallbackPackageFolders>
+            </configuration>
+            """);
+        return output;
     }
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);

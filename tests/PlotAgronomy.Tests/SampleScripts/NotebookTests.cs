@@ -6,7 +6,7 @@ namespace PlotAgronomy.Tests.SampleScripts;
 /// <summary>The notebook in <c>samples/notebook</c> and its twin: the same cells, run by a kernel against the package and as a
 /// program against the project, print and draw the same.</summary>
 [Collection(DotnetCommand.BuildsOfTheLibrary)]
-public class NotebookTests(PackedLibrary packed) : IClassFixture<PackedLibrary>
+public class NotebookTests(PackedLibrary packed)
 {
     private const string Cells = "takes the charts.\n";
     private const string EndOfCells = "\n// In the notebook this is the first cell";
