@@ -26,17 +26,20 @@ internal sealed class CodeModel
 
     internal static CodeModel LoadEverything(string root) => Load(root, Part.Library, Part.Sample, Part.Test);
 
-    internal static CodeModel Load(IReadOnlyList<SourceProject> projects, IReadOnlyList<MetadataReference> references)
+    internal static CodeModel Load(IReadOnlyList<SourceProject> projects, Func<SourceProject, IEnumerable<MetadataReference>> references)
     {
         var compilations = Compiler.Compile(projects, references);
         var index = new MemberIndex();
         var declarations = new Declarations(index);
         var walkers = new List<NameWalker>();
+        var notUnderstood = new List<string>();
         var files = new Dictionary<string, CodeFile>();
         foreach (var (project, compilation) in projects.Zip(compilations))
         {
             var trees = compilation.SyntaxTrees.Where(t => t.FilePath.Length > 0).ToList();
-            walkers.AddRange(trees.AsParallel().AsOrdered().Select(tree => Walk(compilation.GetSemanticModel(tree), index)));
+            var walked = trees.AsParallel().AsOrdered().Select(tree => Walk(compilation.GetSemanticModel(tree), index)).ToList();
+            walkers.AddRange(walked);
+            notUnderstood.AddRange(project.IsReadInPart ? [] : walked.SelectMany(w => w.NotUnderstood));
             declarations.Enter(compilation.Assembly.GlobalNamespace);
             foreach (var tree in trees)
             {
@@ -51,15 +54,15 @@ internal sealed class CodeModel
             References = [.. walkers.SelectMany(w => w.References).Distinct()],
             Construction = [.. declarations.Construction.Distinct()],
             StandIns = [.. declarations.StandIns.Distinct()],
-            NotUnderstood = [.. walkers.SelectMany(w => w.NotUnderstood).Distinct()],
+            NotUnderstood = [.. notUnderstood.Distinct()],
         };
     }
 
     private static CodeModel Load(string root, params Part[] parts)
     {
         var projects = ProjectFiles.Read(root, parts);
-        var own = ProjectFiles.Read(root, Part.Library, Part.Sample, Part.Test).Select(p => p.Name);
-        return Load(projects, ReferenceAssemblies.Built(root, own));
+        var scripts = parts.Contains(Part.Sample) ? ScriptFiles.Read(root, projects) : [];
+        return Load([.. projects, .. scripts], project => ReferenceAssemblies.Restored(root, project));
     }
 
     private static NameWalker Walk(SemanticModel model, MemberIndex index)

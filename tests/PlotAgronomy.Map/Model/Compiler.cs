@@ -17,13 +17,13 @@ internal static class Compiler
 
     /// <summary>One compilation a project; the file of the usings and friends that a build would generate has no path.</summary>
     internal static IReadOnlyList<CSharpCompilation> Compile(
-        IReadOnlyList<SourceProject> projects, IEnumerable<MetadataReference> references)
+        IReadOnlyList<SourceProject> projects, Func<SourceProject, IEnumerable<MetadataReference>> references)
     {
         var done = new Dictionary<string, CSharpCompilation>();
         foreach (var project in projects)
         {
             var used = UsedBy(project, projects).Where(done.ContainsKey).Select(folder => done[folder].ToMetadataReference());
-            done.Add(project.Folder, Compile(project, references.Concat(used)));
+            done.Add(project.Folder, Compile(project, references(project).Concat(used)));
         }
 
         return [.. projects.Select(p => done[p.Folder])];

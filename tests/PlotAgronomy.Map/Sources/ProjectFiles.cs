@@ -77,17 +77,18 @@ internal static class ProjectFiles
             Files = [.. files.Select(file => new SourceFile(Relative(root, file), File.ReadAllText(file)))],
             Usings = [.. Includes(project, "Using")],
             Friends = [.. Includes(project, "InternalsVisibleTo")],
-            Uses = [.. Includes(project, "ProjectReference")
+            Uses = [.. Includes(project, "ProjectReference", e => e.Attribute("ReferenceOutputAssembly")?.Value != "false")
                 .Select(use => Relative(root, Path.GetDirectoryName(Path.GetFullPath(use, folder))!))],
             IsProgram = Value(project, "OutputType") == "Exe",
+            IsReadInPart = FilesUnder(folder, ".razor").Any(),
         };
     }
 
-    private static IEnumerable<string> Includes(XDocument project, string item) =>
-        project.Descendants(item).Select(e => e.Attribute("Include")?.Value).OfType<string>();
+    private static IEnumerable<string> Includes(XDocument project, string item, Func<XElement, bool>? counts = null) =>
+        project.Descendants(item).Where(counts ?? (_ => true)).Select(e => e.Attribute("Include")?.Value).OfType<string>();
 
     private static string? Value(XDocument project, string property) => project.Descendants(property).FirstOrDefault()?.Value;
 
-    private static string Relative(string root, string path) =>
+    internal static string Relative(string root, string path) =>
         Path.GetRelativePath(root, path).Replace(Path.DirectorySeparatorChar, '/');
 }

@@ -1,63 +1,77 @@
-using System.Reflection.PortableExecutable;
+using System.Collections.Concurrent;
+using System.Text.Json;
 using Microsoft.CodeAnalysis;
 
 namespace PlotAgronomy.Map.Sources;
 
-/// <summary>What the sources are compiled against: the running framework and what the build laid beside tests and samples.</summary>
+/// <summary>What sources are compiled against: the running framework, and the packages and frameworks that a restore wrote down.</summary>
 internal static class ReferenceAssemblies
 {
+    private static readonly ConcurrentDictionary<string, MetadataReference> Opened = [];
+
+    private static readonly string RunningFramework = Path.GetDirectoryName(typeof(object).Assembly.Location)!;
+
     internal static IReadOnlyList<MetadataReference> Framework()
     {
-        string framework = Path.GetDirectoryName(typeof(object).Assembly.Location)!;
         string trusted = (string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!;
         // The host may name the core library twice.
         return [.. trusted.Split(Path.PathSeparator).Distinct()
-            .Where(file => Path.GetDirectoryName(file) == framework)
+            .Where(file => Path.GetDirectoryName(file) == RunningFramework)
             .Select(Reference)];
     }
 
-    /// <summary>The framework and the packages found in the newest output folder of each project of tests and samples.</summary>
-    internal static IReadOnlyList<MetadataReference> Built(string root, IEnumerable<string> ownAssemblies)
+    /// <summary>The framework and what a project restored; a script takes what the projects it names restored.</summary>
+    internal static IReadOnlyList<MetadataReference> Restored(string root, SourceProject project)
     {
         var taken = Framework().ToDictionary(r => Path.GetFileNameWithoutExtension(r.Display!));
-        var own = ownAssemblies.ToHashSet();
-        foreach (string file in Outputs(root).SelectMany(folder => Directory.EnumerateFiles(folder, "*.dll")))
+        string[] folders = Directory.Exists(Path.Combine(root, project.Folder)) ? [project.Folder] : [.. project.Uses];
+        foreach (string file in folders.SelectMany(folder => Assemblies(root, folder)))
         {
-            string name = Path.GetFileNameWithoutExtension(file);
-            if (!taken.ContainsKey(name) && !own.Contains(name) && IsManaged(file))
-            {
-                taken.Add(name, Reference(file));
-            }
+            taken.TryAdd(Path.GetFileNameWithoutExtension(file), Reference(file));
         }
 
         return [.. taken.Values];
     }
 
-    private static MetadataReference Reference(string file) => MetadataReference.CreateFromFile(file);
+    private static MetadataReference Reference(string file) =>
+        Opened.GetOrAdd(file, path => MetadataReference.CreateFromFile(path));
 
-    private static List<string> Outputs(string root)
+    private static List<string> Assemblies(string root, string folder)
     {
-        string[] parts = ["tests", "samples"];
-        var projects = parts.SelectMany(part => ProjectFiles.FilesUnder(Path.Combine(root, part), ".csproj"));
-        var outputs = projects.Select(NewestOutput).OfType<string>().ToList();
-        return outputs.Count > 0
-            ? outputs
-            : throw new InvalidDataException("Nothing is built under tests and samples: run 'dotnet build' first.");
+        string notes = Path.Combine(root, folder, "obj", "project.assets.json");
+        if (!File.Exists(notes))
+        {
+            throw new InvalidDataException($"'{folder}' was never restored: run 'dotnet restore {folder}' first.");
+        }
+
+        using var read = JsonDocument.Parse(File.ReadAllText(notes));
+        return [.. Packages(read.RootElement), .. Frameworks(read.RootElement).SelectMany(f => Directory.GetFiles(f, "*.dll"))];
     }
 
-    private static string? NewestOutput(string projectFile)
+    private static IEnumerable<string> Packages(JsonElement notes)
     {
-        var output = new DirectoryInfo(Path.Combine(Path.GetDirectoryName(projectFile)!, "bin"));
-        return output.Exists
-            ? output.EnumerateFiles("*.deps.json", SearchOption.AllDirectories)
-                .Where(f => f.Directory!.Name.StartsWith("net", StringComparison.Ordinal))
-                .MaxBy(f => f.LastWriteTimeUtc)?.DirectoryName
-            : null;
+        var folders = notes.GetProperty("packageFolders").EnumerateObject().Select(f => f.Name).ToList();
+        var places = notes.GetProperty("libraries").EnumerateObject()
+            .Where(l => l.Value.GetProperty("type").GetString() == "package")
+            .ToDictionary(l => l.Name, l => l.Value.GetProperty("path").GetString()!);
+        return
+            from package in notes.GetProperty("targets").EnumerateObject().First().Value.EnumerateObject()
+            where places.ContainsKey(package.Name) && package.Value.TryGetProperty("compile", out _)
+            from file in package.Value.GetProperty("compile").EnumerateObject()
+            where file.Name.EndsWith(".dll", StringComparison.Ordinal)
+            select Found(folders, Path.Combine(places[package.Name], file.Name));
     }
 
-    private static bool IsManaged(string file)
-    {
-        using var reader = new PEReader(File.OpenRead(file));
-        return reader.HasMetadata;
-    }
+    /// <summary>The further frameworks a project asks for, beside the one that runs.</summary>
+    private static IEnumerable<string> Frameworks(JsonElement notes) =>
+        from framework in notes.GetProperty("project").GetProperty("frameworks").EnumerateObject()
+        where framework.Value.TryGetProperty("frameworkReferences", out _)
+        from asked in framework.Value.GetProperty("frameworkReferences").EnumerateObject()
+        let folder = Path.GetFullPath(Path.Combine(RunningFramework, "..", "..", asked.Name, Path.GetFileName(RunningFramework)))
+        where folder != RunningFramework && Directory.Exists(folder)
+        select folder;
+
+    private static string Found(List<string> folders, string file) =>
+        folders.Select(folder => Path.Combine(folder, file)).FirstOrDefault(File.Exists)
+        ?? throw new InvalidDataException($"'{file}' is no longer where it was restored: run 'dotnet restore' again.");
 }

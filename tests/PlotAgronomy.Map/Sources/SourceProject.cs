@@ -23,4 +23,7 @@ internal sealed class SourceProject
     public IReadOnlyList<string> Uses { get; init; } = [];
 
     public bool IsProgram { get; init; }
+
+    /// <summary>Gets whether its build adds code or packages that are not read, so that a name may have no meaning.</summary>
+    public bool IsReadInPart { get; init; }
 }

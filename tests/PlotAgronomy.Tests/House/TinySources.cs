@@ -15,7 +15,7 @@ internal static class TinySources
     internal static CodeModel Everything((string Path, string Text)[] library, (string Path, string Text)[] tests) =>
         CodeModel.Load(
         [Project("Tiny", "src/Tiny", Part.Library, library), Project("Tiny.Tests", "tests/Tiny.Tests", Part.Test, tests)],
-        Framework);
+        _ => Framework);
 
     private static SourceProject Project(string name, string folder, Part part, (string Path, string Text)[] files) => new()
     {
