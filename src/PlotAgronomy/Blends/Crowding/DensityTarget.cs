@@ -44,7 +44,7 @@ public sealed class DensityTarget
     public Origin Origin { get; }
 
     /// <summary>Gets how well it is known.</summary>
-    public DataStatus Status => Origin.Status;
+    internal DataStatus Status => Origin.Status;
 
     /// <summary>The targets that speak of a kind.</summary>
     /// <param name="kind">Kind.</param>

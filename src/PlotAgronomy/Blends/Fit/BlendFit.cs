@@ -18,7 +18,7 @@ public sealed class BlendFit : IWorkedResult
     internal BlendBatch Batch => facts.Batch;
 
     /// <summary>Gets what is known of the plot.</summary>
-    public BlendFitRequest Request => facts.Request;
+    internal BlendFitRequest Request => facts.Request;
 
     /// <summary>Gets the lowest pH that every kind stands; null when none suits all, or none is known.</summary>
     public double? LowestPh => facts.PhSpan is { } span && span.Low <= span.High ? span.Low : null;
@@ -37,7 +37,7 @@ public sealed class BlendFit : IWorkedResult
     public ImmutableArray<SeedPass> Passes => facts.Passes;
 
     /// <summary>Gets the inoculant for each legume that needs some.</summary>
-    public ImmutableArray<InoculantNeed> Inoculants => facts.Inoculants;
+    internal ImmutableArray<InoculantNeed> Inoculants => facts.Inoculants;
 
     /// <summary>Gets the published days that suit the kinds; null when no region is given.</summary>
     public CommonDates? Dates => facts.Dates;

@@ -64,7 +64,7 @@ public sealed class SeedPlacedLimit
     public Origin Origin { get; }
 
     /// <summary>Gets how well the limit is known to stand there.</summary>
-    public DataStatus Status => Origin.Status;
+    internal DataStatus Status => Origin.Status;
 
     /// <summary>Most product in the row within this limit.</summary>
     /// <param name="analysis">Guaranteed analysis of the product.</param>

@@ -37,7 +37,7 @@ public sealed partial class Manure
     public static ImmutableArray<Manure> All => Catalog.All;
 
     /// <summary>Gets the manures whose figures are from memory.</summary>
-    public static ImmutableArray<Manure> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<Manure> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the id.</summary>
     public string Id { get; }
@@ -71,7 +71,7 @@ public sealed partial class Manure
     /// <param name="entry">The manure, when there is one.</param>
     /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out Manure? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out Manure? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>A lot with its own analysis.</summary>

@@ -22,7 +22,7 @@ public sealed class ManureAvailability
     public static ImmutableArray<ManureAvailability> All => Catalog.All;
 
     /// <summary>Gets the availabilities that are from memory.</summary>
-    public static ImmutableArray<ManureAvailability> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<ManureAvailability> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the nitrogen of any manure spread in the growing season.</summary>
     public static ManureAvailability GrowingSeason => Find("any-manure-growing-season");
@@ -56,7 +56,7 @@ public sealed class ManureAvailability
     /// <param name="entry">The availability, when there is one.</param>
     /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out ManureAvailability? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out ManureAvailability? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
     private static ManureAvailability FromRow(CsvRow row) =>

@@ -32,7 +32,7 @@ public sealed partial class FertilizerMaterial
     public static ImmutableArray<FertilizerMaterial> All => Catalog.All;
 
     /// <summary>Gets the materials whose analysis is from memory; see <see cref="AnalysisCaution"/>.</summary>
-    public static ImmutableArray<FertilizerMaterial> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<FertilizerMaterial> Unchecked => Catalog.Unchecked;
 
     /// <summary>Finds a material, its analysis checked or not.</summary>
     /// <param name="id">Id such as <c>urea-granular</c>.</param>
@@ -45,7 +45,7 @@ public sealed partial class FertilizerMaterial
     /// <param name="entry">The material, when there is one.</param>
     /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out FertilizerMaterial? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out FertilizerMaterial? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>The substance of the straight material with this grade; a mixture when there is none.</summary>

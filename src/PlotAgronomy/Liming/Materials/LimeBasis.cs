@@ -33,7 +33,7 @@ public sealed class LimeBasis
     public static ImmutableArray<LimeBasis> All => Catalog.All;
 
     /// <summary>Gets the bases that are from memory; a rate counted in one carries a finding.</summary>
-    public static ImmutableArray<LimeBasis> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<LimeBasis> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets ground limestone whose strength its source does not print.</summary>
     public static LimeBasis GroundLimestone => Find("ground-limestone");
@@ -80,7 +80,7 @@ public sealed class LimeBasis
     /// <param name="entry">The basis, when there is one.</param>
     /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out LimeBasis? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out LimeBasis? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>The lime in words.</summary>

@@ -33,7 +33,7 @@ public sealed class LimeIndex
     public static ImmutableArray<LimeIndex> All => Catalog.All;
 
     /// <summary>Gets the indices with a number from memory; a figure computed in one carries a finding.</summary>
-    public static ImmutableArray<LimeIndex> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<LimeIndex> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the calcium carbonate equivalent alone (neutralizing value): fineness is not counted.</summary>
     public static LimeIndex CalciumCarbonateEquivalent => Find("cce");
@@ -97,7 +97,7 @@ public sealed class LimeIndex
     /// <param name="entry">The index, when there is one.</param>
     /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out LimeIndex? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out LimeIndex? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>Share of a material that this index counts as effective for its fineness.</summary>

@@ -44,7 +44,7 @@ public sealed class LimingCompound
     public static ImmutableArray<LimingCompound> All => Catalog.All;
 
     /// <summary>Gets the compounds that are from memory.</summary>
-    public static ImmutableArray<LimingCompound> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<LimingCompound> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets calcium carbonate, which all others are measured by.</summary>
     public static LimingCompound Calcite => Find("calcite");
@@ -96,7 +96,7 @@ public sealed class LimingCompound
     /// <param name="entry">The compound, when there is one.</param>
     /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out LimingCompound? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out LimingCompound? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>Calcium carbonate equivalent of a limestone from its elements, taking both as carbonates.</summary>

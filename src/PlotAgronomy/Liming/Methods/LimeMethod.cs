@@ -146,7 +146,7 @@ public sealed partial class LimeMethod
     /// <param name="entry">The method, when there is one.</param>
     /// <param name="problem">What is wrong, with a list of all ids, when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out LimeMethod? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out LimeMethod? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>The method's own target closest to one asked for; of two as close, the higher.</summary>

@@ -29,7 +29,7 @@ public static class InstitutionNutrients
         public ImmutableArray<RatingSystem> RatingSystems => [.. RatingSystem.All.Where(s => s.Institution == institution)];
 
         /// <summary>Gets what it credits a legume with.</summary>
-        public ImmutableArray<LegumeCredit> LegumeCredits => [.. LegumeCredit.All.Where(c => c.Institution == institution)];
+        internal ImmutableArray<LegumeCredit> LegumeCredits => [.. LegumeCredit.All.Where(c => c.Institution == institution)];
     }
 
     private static bool IsOf(RecommendationSystem system, Institution institution) =>

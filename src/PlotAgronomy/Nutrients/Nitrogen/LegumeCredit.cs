@@ -28,7 +28,7 @@ public sealed class LegumeCredit
     public static ImmutableArray<LegumeCredit> All => Catalog.All;
 
     /// <summary>Gets the credits that are from memory; they answer only when asked for by name, with a finding.</summary>
-    public static ImmutableArray<LegumeCredit> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<LegumeCredit> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets all credits, checked or not: a plan may name any.</summary>
     internal static ImmutableArray<LegumeCredit> Everything => Catalog.Everything;
@@ -71,7 +71,7 @@ public sealed class LegumeCredit
     /// <param name="credit">The credit, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out LegumeCredit? credit, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out LegumeCredit? credit, out string problem) =>
         Catalog.TryFind(id, out credit, out problem);
 
     /// <summary>The nitrogen to subtract for a stand: the lower figure, or nothing for a legume sown together with the

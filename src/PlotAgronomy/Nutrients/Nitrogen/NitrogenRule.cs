@@ -52,7 +52,7 @@ public sealed class NitrogenRule
     public static ImmutableArray<NitrogenRule> All => Catalog.All;
 
     /// <summary>Gets the rules that are from memory; they answer only when asked for by name, with a finding.</summary>
-    public static ImmutableArray<NitrogenRule> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<NitrogenRule> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the starter for a legume whose inoculation is unsure, common practice.</summary>
     public static NitrogenRule UninoculatedLegume => Find("uninoculated-legume");
@@ -98,7 +98,7 @@ public sealed class NitrogenRule
     /// <param name="rule">The rule, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out NitrogenRule? rule, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out NitrogenRule? rule, out string problem) =>
         Catalog.TryFind(id, out rule, out problem);
 
     /// <summary>Answers for a crop.</summary>

@@ -23,7 +23,7 @@ public sealed partial class RatingSystem
     public static ImmutableArray<RatingSystem> All => Catalog.All;
 
     /// <summary>Gets the systems with limits from memory; a rating that rests on one carries a finding.</summary>
-    public static ImmutableArray<RatingSystem> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<RatingSystem> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets North Carolina's index classes.</summary>
     public static RatingSystem NorthCarolina => Everyday();

@@ -43,7 +43,7 @@ public sealed class RemovalFigure
     public static ImmutableArray<RemovalFigure> All => Catalog.All;
 
     /// <summary>Gets the figures that are from memory; they answer only when asked for by name, with a finding.</summary>
-    public static ImmutableArray<RemovalFigure> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<RemovalFigure> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
@@ -76,7 +76,7 @@ public sealed class RemovalFigure
     /// <param name="figure">The figure, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out RemovalFigure? figure, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out RemovalFigure? figure, out string problem) =>
         Catalog.TryFind(id, out figure, out problem);
 
     /// <summary>A figure of one's own, such as the analysis of one's own hay.</summary>

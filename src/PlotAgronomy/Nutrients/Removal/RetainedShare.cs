@@ -31,7 +31,7 @@ public sealed class RetainedShare
     public static ImmutableArray<RetainedShare> All => Catalog.All;
 
     /// <summary>Gets the sets of shares that are from memory; they answer only when asked for by name, with a finding.</summary>
-    public static ImmutableArray<RetainedShare> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<RetainedShare> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
@@ -65,7 +65,7 @@ public sealed class RetainedShare
     /// <param name="share">The shares, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out RetainedShare? share, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out RetainedShare? share, out string problem) =>
         Catalog.TryFind(id, out share, out problem);
 
     internal Fraction? Of(PlantNutrient nutrient) =>

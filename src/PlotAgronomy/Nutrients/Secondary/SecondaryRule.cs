@@ -22,7 +22,7 @@ public sealed partial class SecondaryRule
     public static ImmutableArray<SecondaryRule> All => Catalog.All;
 
     /// <summary>Gets the rules that are from memory; they answer only when asked for by name, with a finding.</summary>
-    public static ImmutableArray<SecondaryRule> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<SecondaryRule> Unchecked => Catalog.Unchecked;
 
     internal static ImmutableArray<SecondaryRule> Everything => Catalog.Everything;
 
@@ -66,7 +66,7 @@ public sealed partial class SecondaryRule
     /// <param name="rule">The rule, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out SecondaryRule? rule, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out SecondaryRule? rule, out string problem) =>
         Catalog.TryFind(id, out rule, out problem);
 
     /// <summary>Whether the rule was made for a kind.</summary>

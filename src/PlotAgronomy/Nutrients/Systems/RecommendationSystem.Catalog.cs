@@ -52,7 +52,7 @@ public abstract partial class RecommendationSystem
     /// <param name="system">The system, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out RecommendationSystem? system, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out RecommendationSystem? system, out string problem) =>
         Catalog.TryFind(id, out system, out problem);
 
     /// <summary>The system that the table gives a property of this name.</summary>

@@ -50,10 +50,10 @@ public abstract class OpenQuestion : IEquatable<OpenQuestion>
     public string Text => template.TextWith(values);
 
     /// <summary>Gets who holds that it must be known.</summary>
-    public Source Source => template.Source;
+    internal Source Source => template.Source;
 
     /// <summary>Gets how well that is known.</summary>
-    public DataStatus Status => template.Status;
+    internal DataStatus Status => template.Status;
 
     /// <summary>Gets the plausible values of the fact in words, at most six.</summary>
     public abstract ImmutableArray<string> PlausibleTexts { get; }

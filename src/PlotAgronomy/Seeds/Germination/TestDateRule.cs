@@ -30,7 +30,7 @@ public sealed class TestDateRule
     public static ImmutableArray<TestDateRule> All => Rules.All;
 
     /// <summary>Gets the rules that rest on memory.</summary>
-    public static ImmutableArray<TestDateRule> Unchecked => Rules.Unchecked;
+    internal static ImmutableArray<TestDateRule> Unchecked => Rules.Unchecked;
 
     /// <summary>Gets the stable id, such as <c>federal-general</c>.</summary>
     public required string Id { get; init; }
@@ -67,7 +67,7 @@ public sealed class TestDateRule
     /// <param name="entry">The rule, when there is one.</param>
     /// <param name="problem">What is wrong, when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out TestDateRule? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out TestDateRule? entry, out string problem) =>
         Rules.TryFind(id, out entry, out problem);
 
     /// <summary>The rule for a kind where it is sold.</summary>

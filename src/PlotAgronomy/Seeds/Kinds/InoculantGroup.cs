@@ -29,7 +29,7 @@ public sealed class InoculantGroup
     public static ImmutableArray<InoculantGroup> All => Groups.All;
 
     /// <summary>Gets the groups that rest on memory in part.</summary>
-    public static ImmutableArray<InoculantGroup> Unchecked => Groups.Unchecked;
+    internal static ImmutableArray<InoculantGroup> Unchecked => Groups.Unchecked;
 
     /// <summary>Gets the stable id, such as <c>pea-vetch</c>.</summary>
     public string Id { get; }

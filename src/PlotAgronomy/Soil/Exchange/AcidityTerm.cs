@@ -39,7 +39,7 @@ public sealed class AcidityTerm
     public static ImmutableArray<AcidityTerm> All => Catalog.All;
 
     /// <summary>Gets the terms that are from memory; they answer only when asked for by name, with a finding.</summary>
-    public static ImmutableArray<AcidityTerm> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<AcidityTerm> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the term of Clemson (South Carolina): 8 x (8.00 - Adams-Evans buffer pH).</summary>
     public static AcidityTerm Clemson => Find("clemson");
@@ -49,7 +49,7 @@ public sealed class AcidityTerm
     public static AcidityTerm MidwestLaboratory => Find("laboratory-midwest");
 
     /// <summary>Gets the same by SMP with sodium among the bases, at any water pH.</summary>
-    public static AcidityTerm SmpWithSodium => Find("smp-sodium-counted");
+    internal static AcidityTerm SmpWithSodium => Find("smp-sodium-counted");
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
@@ -95,7 +95,7 @@ public sealed class AcidityTerm
     /// <param name="term">The term, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out AcidityTerm? term, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out AcidityTerm? term, out string problem) =>
         Catalog.TryFind(id, out term, out problem);
 
     /// <summary>Lists the terms that take a buffer, checked or not.</summary>

@@ -57,7 +57,7 @@ public sealed class ExtractantConversion
     public static ExtractantConversion TriStateBrayToMehlich3 => Find("tri-state-bray-to-mehlich3");
 
     /// <summary>Gets ammonium acetate to Mehlich-3 potassium, Ohio and Indiana.</summary>
-    public static ExtractantConversion TriStateAcetateToMehlich3 => Find("tri-state-acetate-to-mehlich3");
+    internal static ExtractantConversion TriStateAcetateToMehlich3 => Find("tri-state-acetate-to-mehlich3");
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
@@ -101,7 +101,7 @@ public sealed class ExtractantConversion
     /// <param name="conversion">The conversion, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out ExtractantConversion? conversion, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out ExtractantConversion? conversion, out string problem) =>
         Catalog.TryFind(id, out conversion, out problem);
 
     /// <summary>Lists the published conversions between two extractants; empty when there is none.</summary>
@@ -118,7 +118,7 @@ public sealed class ExtractantConversion
     /// <param name="from">Extractant of the reading.</param>
     /// <param name="to">Extractant wanted.</param>
     /// <returns>The finding, or null when nothing is known against it.</returns>
-    public static Finding? ReasonAgainst(SoilAnalyte analyte, Extractant from, Extractant to) =>
+    internal static Finding? ReasonAgainst(SoilAnalyte analyte, Extractant from, Extractant to) =>
         ExtractantRefusal.All.FirstOrDefault(r => r.Covers(analyte, from, to)) is { } refusal
             ? FindingCatalog.Create(
                 SoilCodes.ExtractantNoEquation,

@@ -52,7 +52,7 @@ public sealed class SoilRegion
     /// <param name="region">The region, or null.</param>
     /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
     /// <returns>True when a region is called so.</returns>
-    public static bool TryFind(string? name, [NotNullWhen(true)] out SoilRegion? region, out string problem) =>
+    internal static bool TryFind(string? name, [NotNullWhen(true)] out SoilRegion? region, out string problem) =>
         Catalog.TryFind(name, out region, out problem);
 
     /// <summary>The name.</summary>

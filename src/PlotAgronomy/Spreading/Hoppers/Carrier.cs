@@ -65,7 +65,7 @@ public sealed class Carrier
     public static ImmutableArray<Carrier> All => Catalog.All;
 
     /// <summary>Gets the carriers that rest on memory.</summary>
-    public static ImmutableArray<Carrier> Unchecked => Catalog.Unchecked;
+    internal static ImmutableArray<Carrier> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets clean dry sand.</summary>
     public static Carrier DrySand => Find("dry-sand");
@@ -87,7 +87,7 @@ public sealed class Carrier
     /// <param name="entry">The carrier, when there is one.</param>
     /// <param name="problem">What is wrong when there is none; else empty.</param>
     /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out Carrier? entry, out string problem) =>
+    internal static bool TryFind(string? id, [NotNullWhen(true)] out Carrier? entry, out string problem) =>
         Catalog.TryFind(id, out entry, out problem);
 
     /// <summary>What it is, in a few words.</summary>
