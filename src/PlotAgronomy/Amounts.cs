@@ -284,7 +284,7 @@ public static class Amounts
     /// <param name="decimals">Most decimals of the inches, 0 to 15.</param>
     /// <returns>Text such as <c>12 ft 6 in</c>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A negative length, or decimals outside their range.</exception>
-    internal static string PrintFeetAndInches(Length value, int decimals = 0)
+    public static string PrintFeetAndInches(Length value, int decimals = 0)
     {
         double feet = value.Feet;
         return UnitWords.PrintFeetAndInches(Guard.AtLeast(feet, 0, "ft", nameof(value)), decimals);

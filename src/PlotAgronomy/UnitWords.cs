@@ -135,12 +135,13 @@ internal sealed partial class UnitWords
         return $"{digits} {unit}";
     }
 
-    /// <summary>A number rounded to nearest, commas between groups of three digits.</summary>
+    /// <summary>A number rounded to nearest, commas between groups of three digits; no 0 has a minus.</summary>
     internal static string Rounded(double number, int decimals)
     {
         Guard.Between(decimals, 0, MostDecimals, "decimals");
         string places = decimals > 0 ? $".{new string('#', decimals)}" : "";
-        return number.ToString($"#,##0{places}", CultureInfo.InvariantCulture);
+        string digits = number.ToString($"#,##0{places}", CultureInfo.InvariantCulture);
+        return digits == "-0" ? "0" : digits;
     }
 
     /// <summary>Reads an amount in two units, such as <c>12 ft 6 in</c> or <c>1 lb 9 oz</c>; what is no such text is left to the

@@ -51,6 +51,15 @@ public class AmountsTests
         Near.Assert(poundsPerAcre, rate.PoundsPerAcre);
     }
 
+    /// <summary>A small number below zero is no minus nothing when it is rounded away.</summary>
+    [Theory]
+    [InlineData(-0.03, 1, "0"), InlineData(-0.05, 1, "-0.1"), InlineData(-0.4, 0, "0"), InlineData(-0.6, 0, "-1"), InlineData(0.0, 2, "0")]
+    public void A_number_rounded_to_nothing_has_no_sign(double number, int decimals, string printed)
+    {
+        Assert.Equal(printed, Amounts.Print(number, decimals));
+        Assert.Equal($"{printed} ft", Amounts.Print(Length.FromFeet(number), "ft", decimals));
+    }
+
     [Fact]
     public void Reads_the_other_kinds_of_amount()
     {
