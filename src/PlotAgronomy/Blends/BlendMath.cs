@@ -29,17 +29,6 @@ internal static class BlendMath
 
     internal static double ShareOfWhole(double part, double sum) => part / sum;
 
-    internal static double Sum(ReadOnlySpan<double> values)
-    {
-        double sum = 0;
-        foreach (double value in values)
-        {
-            sum += value;
-        }
-
-        return sum;
-    }
-
     /// <summary>Shannon's diversity H, the sum of its terms.</summary>
     internal static double Shannon(ReadOnlySpan<double> shares)
     {

@@ -47,20 +47,6 @@ internal sealed class CrowdingGroup
     /// <summary>Gets a value indicating whether it holds several kinds, whose shares are added up.</summary>
     internal bool IsWholeGroup { get; }
 
-    /// <summary>Finds a group.</summary>
-    /// <param name="id">Id of the group.</param>
-    /// <returns>The group.</returns>
-    /// <exception cref="KeyNotFoundException">No group has this id; the message lists all.</exception>
-    public static CrowdingGroup Find(string id) => Groups.Find(id);
-
-    /// <summary>Looks for a group.</summary>
-    /// <param name="id">Id of the group.</param>
-    /// <param name="group">The group, when there is one.</param>
-    /// <param name="problem">What is wrong, when there is none; else empty.</param>
-    /// <returns>True when there is one.</returns>
-    public static bool TryFind(string? id, [NotNullWhen(true)] out CrowdingGroup? group, out string problem) =>
-        Groups.TryFind(id, out group, out problem);
-
     /// <summary>Says whether a kind belongs to the group.</summary>
     /// <param name="kind">Kind.</param>
     /// <returns>True when it does.</returns>

@@ -43,9 +43,6 @@ public sealed class DensityTarget
     /// <summary>Gets where it stands and how well that is known.</summary>
     public Origin Origin { get; }
 
-    /// <summary>Gets how well it is known.</summary>
-    internal DataStatus Status => Origin.Status;
-
     /// <summary>The targets that speak of a kind.</summary>
     /// <param name="kind">Kind.</param>
     /// <returns>The targets, in the order of the table.</returns>

@@ -17,9 +17,6 @@ public sealed class BlendFit : IWorkedResult
     /// <summary>Gets the blend with its weights.</summary>
     internal BlendBatch Batch => facts.Batch;
 
-    /// <summary>Gets what is known of the plot.</summary>
-    internal BlendFitRequest Request => facts.Request;
-
     /// <summary>Gets the lowest pH that every kind stands; null when none suits all, or none is known.</summary>
     public double? LowestPh => facts.PhSpan is { } span && span.Low <= span.High ? span.Low : null;
 

@@ -63,9 +63,6 @@ public sealed class SeedPlacedLimit
     /// <summary>Gets where it stands and how well that is known.</summary>
     public Origin Origin { get; }
 
-    /// <summary>Gets how well the limit is known to stand there.</summary>
-    internal DataStatus Status => Origin.Status;
-
     /// <summary>Most product in the row within this limit.</summary>
     /// <param name="analysis">Guaranteed analysis of the product.</param>
     /// <returns>Rate of product; null when the row states no rate of its own, or the product brings nothing that is

@@ -71,14 +71,6 @@ public sealed class RemovalFigure
     /// <exception cref="KeyNotFoundException">No removal figure has this id; the message lists all.</exception>
     public static RemovalFigure Find(string id) => Catalog.Find(id);
 
-    /// <summary>Finds a figure by its id, checked or not.</summary>
-    /// <param name="id">Id such as <c>kentucky-alfalfa-hay</c>; may be null.</param>
-    /// <param name="figure">The figure, or null.</param>
-    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
-    /// <returns>True when there is one.</returns>
-    internal static bool TryFind(string? id, [NotNullWhen(true)] out RemovalFigure? figure, out string problem) =>
-        Catalog.TryFind(id, out figure, out problem);
-
     /// <summary>A figure of one's own, such as the analysis of one's own hay.</summary>
     /// <param name="crop">Crop in words.</param>
     /// <param name="unit">Unit of yield.</param>

@@ -60,14 +60,6 @@ public sealed class RetainedShare
     /// <exception cref="KeyNotFoundException">No set of retained shares has this id; the message lists all.</exception>
     public static RetainedShare Find(string id) => Catalog.Find(id);
 
-    /// <summary>Finds a set of shares by its id, checked or not.</summary>
-    /// <param name="id">Id such as <c>cattle</c>; may be null.</param>
-    /// <param name="share">The shares, or null.</param>
-    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
-    /// <returns>True when there is one.</returns>
-    internal static bool TryFind(string? id, [NotNullWhen(true)] out RetainedShare? share, out string problem) =>
-        Catalog.TryFind(id, out share, out problem);
-
     internal Fraction? Of(PlantNutrient nutrient) =>
         nutrient switch
         {

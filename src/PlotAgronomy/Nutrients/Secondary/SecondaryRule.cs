@@ -61,14 +61,6 @@ public sealed partial class SecondaryRule
     /// <exception cref="KeyNotFoundException">No rule has this id; the message lists all.</exception>
     public static SecondaryRule Find(string id) => Catalog.Find(id);
 
-    /// <summary>Finds a rule by its id, checked or not.</summary>
-    /// <param name="id">Id such as <c>plot-boron</c>; may be null.</param>
-    /// <param name="rule">The rule, or null.</param>
-    /// <param name="problem">Why there is none, with a list of all ids; empty when there is one.</param>
-    /// <returns>True when there is one.</returns>
-    internal static bool TryFind(string? id, [NotNullWhen(true)] out SecondaryRule? rule, out string problem) =>
-        Catalog.TryFind(id, out rule, out problem);
-
     /// <summary>Whether the rule was made for a kind.</summary>
     /// <param name="kind">Kind.</param>
     /// <returns>True when it was.</returns>

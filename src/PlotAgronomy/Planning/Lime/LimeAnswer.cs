@@ -94,9 +94,6 @@ public sealed class LimeAnswer
     /// <summary>Where the lime goes.</summary>
     internal LimePlacement Placement => LimePlacing.Of(plan);
 
-    /// <summary>Whether the lime goes on after the seed, so that it does nothing for it.</summary>
-    internal bool IsLate => LimePlacing.IsAfterSeed(plan);
-
     /// <summary>Gets the rule for weakly buffered soil where it caps the method's own answer; or null.</summary>
     public WeaklyBufferedLime? WeaklyBuffered { get; init; }
 

@@ -29,9 +29,6 @@ public sealed class TestDateRule
     /// <summary>Gets the rules whose law was read.</summary>
     public static ImmutableArray<TestDateRule> All => Rules.All;
 
-    /// <summary>Gets the rules that rest on memory.</summary>
-    internal static ImmutableArray<TestDateRule> Unchecked => Rules.Unchecked;
-
     /// <summary>Gets the stable id, such as <c>federal-general</c>.</summary>
     public required string Id { get; init; }
 
@@ -61,14 +58,6 @@ public sealed class TestDateRule
     /// <returns>The rule.</returns>
     /// <exception cref="KeyNotFoundException">No rule has this id; the message lists all.</exception>
     public static TestDateRule Find(string id) => Rules.Find(id);
-
-    /// <summary>Looks for a rule, checked or not.</summary>
-    /// <param name="id">Id of the rule.</param>
-    /// <param name="entry">The rule, when there is one.</param>
-    /// <param name="problem">What is wrong, when there is none; else empty.</param>
-    /// <returns>True when there is one.</returns>
-    internal static bool TryFind(string? id, [NotNullWhen(true)] out TestDateRule? entry, out string problem) =>
-        Rules.TryFind(id, out entry, out problem);
 
     /// <summary>The rule for a kind where it is sold.</summary>
     /// <param name="state">State in which it is sold; null for shipment between states, which federal law governs.</param>

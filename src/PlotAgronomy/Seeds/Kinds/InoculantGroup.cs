@@ -28,9 +28,6 @@ public sealed class InoculantGroup
     /// <summary>Gets the groups whose hosts and letter were read in a publication.</summary>
     public static ImmutableArray<InoculantGroup> All => Groups.All;
 
-    /// <summary>Gets the groups that rest on memory in part.</summary>
-    internal static ImmutableArray<InoculantGroup> Unchecked => Groups.Unchecked;
-
     /// <summary>Gets the stable id, such as <c>pea-vetch</c>.</summary>
     public string Id { get; }
 
