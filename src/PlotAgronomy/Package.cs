@@ -7,6 +7,9 @@ namespace PlotAgronomy;
 [JsonConverter(typeof(NotForJson))]
 public sealed partial class Package
 {
+    private const double LeastPoundsInOunces = 0.001;
+    private const double LeastGallonsRounded = 0.01;
+
     private readonly string text;
 
     private Package(Mass weight, bool isWhole, Volume? volume, Density? density, string text)
@@ -53,7 +56,7 @@ public sealed partial class Package
     /// <returns>The package.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not above 0, NaN or infinite.</exception>
     public static Package FromWeight(Mass weight) =>
-        new(Guard.Positive(weight), true, null, null, Amounts.Print(weight, "lb", 1));
+        new(Guard.Positive(weight), true, null, null, OnTheLabel(weight));
 
     /// <summary>A jug, or whatever else holds a volume.</summary>
     /// <param name="volume">Volume; finite, above 0.</param>
@@ -65,7 +68,7 @@ public sealed partial class Package
         double cubicFeet = Guard.Positive(volume).CubicFeet;
         double poundsPerCubicFoot = Guard.Positive(density).PoundsPerCubicFoot;
         var weight = Mass.FromPounds(cubicFeet * poundsPerCubicFoot);
-        return new(weight, true, volume, density, $"{Amounts.Print(volume, "gal", 2)} ({Amounts.Print(weight, "lb", 1)})");
+        return new(weight, true, volume, density, $"{OnTheLabel(volume)} ({OnTheLabel(weight)})");
     }
 
     /// <summary>Smallest number of whole packages that holds a weight.</summary>
@@ -89,6 +92,21 @@ public sealed partial class Package
     /// <summary>Invariant text.</summary>
     /// <returns>Text such as <c>50 lb</c>, <c>2.5 gal (26.7 lb)</c> or <c>in bulk by the ton</c>.</returns>
     public override string ToString() => text;
+
+    /// <summary>A packet of an ounce is no "0.1 lb", and a crumb no "0 lb".</summary>
+    private static string OnTheLabel(Mass weight)
+    {
+        double pounds = weight.Pounds;
+        return pounds >= 1 ? Amounts.Print(weight, "lb", 1)
+            : pounds >= LeastPoundsInOunces ? Amounts.Print(weight, "oz", 2)
+            : Amounts.Print(weight, "g");
+    }
+
+    private static string OnTheLabel(Volume volume)
+    {
+        double gallons = volume.UsGallons;
+        return gallons >= LeastGallonsRounded ? Amounts.Print(volume, "gal", 2) : Amounts.Print(volume, "gal");
+    }
 
     private static Package Loose(double pounds, string text) => new(Mass.FromPounds(pounds), false, null, null, text);
 }

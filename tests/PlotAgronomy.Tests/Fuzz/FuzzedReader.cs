@@ -13,7 +13,7 @@ using UnitsNet;
 namespace PlotAgronomy.Tests.Fuzz;
 
 /// <summary>A reader of text with what it documents to throw.</summary>
-/// <param name="Corpus">File of its corpus: one text, or one a line.</param>
+/// <param name="Corpus">File of its corpus: one text, or one a line; or a folder.</param>
 /// <param name="Read">Reads a text, and uses what was read.</param>
 /// <param name="Documented">Exceptions it documents; none for a reader that never throws.</param>
 internal sealed record FuzzedReader(string Corpus, Action<string> Read, params Type[] Documented)
@@ -45,15 +45,20 @@ internal sealed record FuzzedReader(string Corpus, Action<string> Read, params T
         new("station.csv", t => _ = WeatherHistory.ReadStation(t, Name).ToString(), typeof(DataFormatException)),
         new("book.jsonl", Booked),
         new("reports.table", Tabled, typeof(DataFormatException)),
-        new("plan.json", t => _ = PlanFile.Read(t).ToString()),
+        new("plans", t => _ = PlanFile.Read(t).ToString()),
     ];
 
     internal IReadOnlyList<string> Texts
     {
         get
         {
-            string path = Corpus == "plan.json" ? Repository.PathOf("samples/data/printed-rate.json") : Repository.PathOf($"tests/PlotAgronomy.Tests/Fuzz/corpus/{Corpus}");
-            return Corpus is "amounts.txt" or "words.txt" ? File.ReadAllLines(path) : [File.ReadAllText(path)];
+            string path = Repository.PathOf($"tests/PlotAgronomy.Tests/Fuzz/corpus/{Corpus}");
+            return Corpus switch
+            {
+                "amounts.txt" or "words.txt" => File.ReadAllLines(path),
+                "plans" => [File.ReadAllText(Repository.PathOf("samples/data/printed-rate.json")), .. Directory.GetFiles(path).Order(StringComparer.Ordinal).Select(File.ReadAllText)],
+                _ => [File.ReadAllText(path)],
+            };
         }
     }
 

@@ -27,6 +27,16 @@ public class OfferTests
         Assert.Equal(1, Package.LooseByThePound.Weight.Pounds, 1e-12);
     }
 
+    /// <summary>Half a pound is 8 oz; what is sold by the ounce or the crumb is never "0 lb".</summary>
+    [Theory]
+    [InlineData(50, "50 lb"), InlineData(55.115, "55.1 lb"), InlineData(1, "1 lb"), InlineData(0.5, "8 oz"), InlineData(0.015625, "0.25 oz"), InlineData(0.01, "0.16 oz")]
+    public void A_small_packet_is_said_in_ounces(double pounds, string said) =>
+        Assert.Equal(said, Package.FromWeight(Mass.FromPounds(pounds)).ToString());
+
+    [Fact]
+    public void A_crumb_keeps_its_digits() =>
+        Assert.Matches("^0\\.00[0-9]+ g$", Package.FromWeight(Mass.FromPounds(0.00001)).ToString());
+
     [Fact]
     public void A_package_without_a_weight_is_refused()
     {
