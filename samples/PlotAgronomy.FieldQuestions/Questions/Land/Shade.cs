@@ -3,8 +3,8 @@ using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.FieldQuestions.Land;
 
-/// <summary>A clearing with tall oaks along its south side, walked with a phone from the south-west corner; nothing grows within 25
-/// feet of the trunks.</summary>
+/// <summary>A clearing with tall oaks along its south side, walked with a phone from the south-west corner; nothing grows
+/// within 25 feet of the trunks.</summary>
 internal static class Shade
 {
     internal static void Answer(TextWriter output)
@@ -12,11 +12,13 @@ internal static class Shade
         var clearing = PlotOutline.FromFixes(
         [
             GeoPoint.FromDegrees(37.41200, -80.55100),
-            GeoPoint.FromDegrees(37.41205, -80.55020),
-            GeoPoint.FromDegrees(37.41265, -80.55030),
-            GeoPoint.FromDegrees(37.41260, -80.55105),
+            GeoPoint.FromDegrees(37.41200, -80.55012),
+            GeoPoint.FromDegrees(37.41246, -80.55027),
+            GeoPoint.FromDegrees(37.41253, -80.55093),
         ]);
-        output.Tell(PlotArea.FromOutline(clearing, fixError: Length.FromMeters(4)).OnSlope(Slope.FromPercent(9)));
+        var ground = PlotArea.FromOutline(clearing, fixError: Length.FromMeters(4)).OnSlope(Slope.FromPercent(9));
+        output.WriteLine(ground);
+        output.Warn(ground.Findings);
         output.WriteLine($"Such a slope is {Amounts.Print(Slope.FromPercent(9).Degrees, 0)} degrees on a phone.");
 
         // Side 1 runs from the first corner to the second: the oaks.
@@ -29,7 +31,8 @@ internal static class Shade
         }
 
         // An old well lies 60 feet east and 90 feet north of the first corner.
-        output.WriteLine(sown.Contains(PlanePoint.FromFeet(60, 90)) ? "The well lies within: fence it." : "The well lies outside.");
+        bool isWithin = sown.Contains(PlanePoint.FromFeet(60, 90));
+        output.WriteLine(isWithin ? "The well lies within: fence it." : "The well lies outside.");
 
         var passes = FieldPasses.Lay(sown, new()
         {
@@ -44,7 +47,8 @@ internal static class Shade
         output.WriteLine($"Left for the hand in the corners: {Amounts.Print(passes.Missed, "ft2", 0)}.");
         if (passes.RunnerUp is { } other)
         {
-            output.WriteLine($"Walked at {Amounts.Print(other.Direction.Degrees, 0)} degrees it takes {Amounts.Print(other.Seed, "lb", 1)} and {Amounts.Print(other.TotalTime, "min", 0)}.");
+            string minutes = Amounts.Print(other.TotalTime, "min", 0);
+            output.WriteLine($"Walked towards {other.Direction} it takes {Amounts.Print(other.Seed, "lb", 1)} and {minutes}.");
         }
     }
 }

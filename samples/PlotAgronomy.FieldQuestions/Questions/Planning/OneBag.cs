@@ -2,8 +2,8 @@ using PlotAgronomy.Planning;
 
 namespace PlotAgronomy.FieldQuestions.Planning;
 
-/// <summary>The report of a plot of six tenths of an acre asks for 40 pounds of nitrogen, 30 of phosphate and 70 of potash an acre.
-/// The store has three bags. Can one of them do it alone?</summary>
+/// <summary>The report of a plot of six tenths of an acre asks for 40 pounds of nitrogen, 30 of phosphate and 70 of potash an
+/// acre. The store has three bags. Can one of them do it alone?</summary>
 internal static class OneBag
 {
     internal static void Answer(TextWriter output)
@@ -25,7 +25,8 @@ internal static class OneBag
         var fertilizer = plan.Solve().Fertilizer.Value;
         foreach (var alone in fertilizer.Alone)
         {
-            output.WriteLine($"{alone.Analysis} alone, {Amounts.Print(alone.Rate, decimals: 0)}: {string.Join("; ", alone.Balances)}");
+            string rate = Amounts.Print(alone.Rate, decimals: 0);
+            output.WriteLine($"{alone.Analysis} alone, {rate}: {string.Join("; ", alone.Balances)}");
             foreach (var finding in alone.Findings)
             {
                 output.WriteLine($"  {finding}");
@@ -42,6 +43,8 @@ internal static class OneBag
         {
             output.WriteLine($"  {line}");
         }
+
+        output.Warn(cheapest.Findings);
     }
 
     private static Offer<FertilizerProduct> Bag(string grade, decimal price) =>

@@ -31,20 +31,20 @@ internal static class BestKind
         foreach (var stand in book.Plots.SelectMany(plot => StandOutcome.All(book, plot)).Select(s => s.Value))
         {
             output.WriteLine($"{stand.SownOn.Year}, {stand.Count.Plot}: {stand}");
-            if (stand.RainAfter is { } after)
-            {
-                string before = stand.RainBefore is { } rain ? Amounts.Print(rain, "in", 1) : "nobody knows how much";
-                output.WriteLine($"  rain: {before} in the two weeks before, {Amounts.Print(after, "in", 1)} in the four weeks after");
-            }
+            output.Warn(stand.Findings);
+            output.WriteLine($"  rain: {Inches(stand.RainBefore)} in the two weeks before, {Inches(stand.RainAfter)} in the four after");
         }
 
         var ranking = KindRanking.Of(book, RankedMeasure.Emergence);
         output.WriteLine($"Of all living seed {Amounts.Print(100 * ranking.MeanOfAll!.Value, 0)} % came up.");
         foreach (var kind in ranking.Kinds)
         {
-            output.WriteLine($"{kind.Name}: {Amounts.Print(100 * kind.Shrunk, 0)} % is to be expected of it, after {kind.Observations} stands.");
+            string expected = Amounts.Print(100 * kind.Shrunk, 0);
+            output.WriteLine($"{kind.Name}: {expected} % is to be expected of it, after {kind.Observations} stands.");
         }
 
         output.Tell(ranking);
     }
+
+    private static string Inches(Length? rain) => rain is { } fell ? Amounts.Print(fell, "in", 1) : "no gauge";
 }

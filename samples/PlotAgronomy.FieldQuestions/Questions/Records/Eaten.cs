@@ -3,8 +3,8 @@ using PlotAgronomy.Records;
 
 namespace PlotAgronomy.FieldQuestions.Records;
 
-/// <summary>Five cages stood on a plot of oats and peas; in November they were clipped inside and outside, and plants were looked at
-/// in three months. How much did deer eat?</summary>
+/// <summary>Five cages stood on a plot of oats and peas; in November they were clipped inside and outside, and plants were
+/// looked at in three months. How much did deer eat?</summary>
 internal static class Eaten
 {
     private const string Plot = "Long Bench";
@@ -20,7 +20,7 @@ internal static class Eaten
             Plot = Plot,
             Clipped = Area.FromSquareFeet(9.6),
             DryMatter = dry,
-            Pairs = [.. clipped.Select(c => new ClippedPair { Inside = Mass.FromGrams(c.Inside), Outside = Mass.FromGrams(c.Outside) })],
+            Pairs = [.. clipped.Select(c => Pair(c.Inside, c.Outside))],
         };
         var cages = CageOutcome.Of(clipping);
         output.Tell(cages);
@@ -28,12 +28,17 @@ internal static class Eaten
         output.WriteLine($"and {Part(cages.UsePercentLow!.Value)} to {Part(cages.UsePercentHigh!.Value)} of it was eaten.");
 
         // Plants untouched, nipped, a third, half, most and all gone.
-        var book = PlotBook.Empty.With("ida", clipping, Looked(9, 38, 8, 3, 1, 0, 0), Looked(10, 21, 12, 10, 5, 2, 0), Looked(11, 6, 9, 14, 12, 7, 2));
+        BookEntry[] looked = [Looked(9, 38, 8, 3, 1, 0, 0), Looked(10, 21, 12, 10, 5, 2, 0), Looked(11, 6, 9, 14, 12, 7, 2)];
+        var book = PlotBook.Empty.With("ida", [clipping, .. looked]);
         foreach (var month in BrowseByMonth.Of(book, Plot).Months)
         {
-            output.WriteLine($"{CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month.Month)}: {Part(month.UsePercent)} browsed, give or take {Part(month.MarginPercent)}.");
+            string name = CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month.Month);
+            output.WriteLine($"{name}: {Part(month.UsePercent)} browsed, give or take {Part(month.MarginPercent)}.");
         }
     }
+
+    private static ClippedPair Pair(double inside, double outside) =>
+        new() { Inside = Mass.FromGrams(inside), Outside = Mass.FromGrams(outside) };
 
     private static BrowseEntry Looked(int month, params int[] plants) =>
         new() { On = new(2026, month, 14), Plot = Plot, PlantsByClass = [.. plants] };

@@ -3,8 +3,8 @@ using PlotAgronomy.Records;
 
 namespace PlotAgronomy.FieldQuestions.Records;
 
-/// <summary>Two people keep the book of a plot of half an acre: one in a file to which entries are added, one in a table. What is the
-/// plot owed after each day's work?</summary>
+/// <summary>Two people keep the book of a plot of half an acre: one in a file to which entries are added, one in a table. What
+/// is the plot owed after each day's work?</summary>
 internal static class Owed
 {
     private const string Plot = "Ash Hollow";
@@ -17,35 +17,44 @@ internal static class Owed
 
     internal static void Answer(TextWriter output)
     {
-        var half = Area.FromAcres(0.5);
-        var due = LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(1.2), 6.5, Length.FromInches(6), LimeBasis.GroundLimestone, Institution.NorthCarolina);
-        var lime = LimingMaterial.FromAnalysis("barn lime", LimingForm.GroundLimestone, 90, SieveAnalysis.FromPercent((20, 95), (60, 70), (100, 50)));
-
-        // The file: here in memory. The lights went out while the last line was written.
+        // The file: here in memory. The lights went out while its last line was written.
         using var file = new MemoryStream();
-        PlotBook.Append(file, "book", "olive", new NeedEntry { On = new(2026, 3, 1), Plot = Plot, Lime = due, Phosphate = ApplicationRate.FromPoundsPerAcre(50) });
-        PlotBook.Append(file, "book", "olive", new LimeEntry { On = new(2026, 4, 11), Plot = Plot, Material = lime, Loads = [SpreadLoad.FromBags(12, Mass.FromPounds(50))] });
+        PlotBook.Append(file, "book", "olive", Needed(), Limed());
         file.Write("{\"v\":1,\"id\":\"olive-3\","u8);
         file.Position = 0;
         var book = PlotBook.Read(file, "book");
-        output.WriteLine($"{book}; lines set aside: {string.Join(", ", book.SetAside)}");
+        output.WriteLine($"{book}; set aside: {string.Join(", ", book.SetAside)}");
+        output.Warn(book.Findings);
 
         book = book.With(PlotBook.FromCsv(NeighborsTable, "table", "hank"));
-        foreach (var day in PlotOwed.Running(book, Plot, half, new(2026, 12, 31)))
+        var days = PlotOwed.Running(book, Plot, Area.FromAcres(0.5), upTo: new(2026, 12, 31));
+        foreach (var day in days)
         {
-            output.WriteLine($"{day.On.Aloud()}: {Amounts.Print(day.Lime.Value.StillOwed, "lb", 0)} of lime owed; {string.Join("; ", day.Nutrients)}");
+            string lime = Amounts.Print(day.Lime.Value.StillOwed, "lb", 0);
+            output.WriteLine($"{day.On.Aloud()}: {lime} of lime owed; {string.Join("; ", day.Nutrients)}");
             foreach (var work in day.LimeAtWork)
             {
-                output.WriteLine($"  up to {Amounts.Print(work.StillToWork, 0)} of the {work.Entry.Material.Name} has still to work this year");
+                output.WriteLine($"  up to {Amounts.Print(work.StillToWork, 0)} of the {work.Entry.Material.Name} has still to work");
             }
         }
 
-        output.Warn(book.Findings);
-        output.Warn(PlotOwed.Of(book, Plot, half, new(2026, 12, 31)).Findings);
-
+        output.Warn(days[^1].Findings);
         using var copy = new MemoryStream();
         book.WriteTo(copy);
-        output.WriteLine($"A clean copy of the file has {PlotBook.Read(new MemoryStream(copy.ToArray()), "copy").Entries.Length} entries; as a table for both:");
-        output.Write(book.ToCsv());
+        output.WriteLine($"A clean copy of the file takes {Amounts.Print(copy.Length, 0)} bytes.");
+        output.WriteLine($"As a table it goes back to the neighbor: {PlotBook.FromCsv(book.ToCsv(), "table", "hank")}.");
+    }
+
+    private static NeedEntry Needed()
+    {
+        var tons = ApplicationRate.FromShortTonsPerAcre(1.2);
+        var lime = LimeRate.FromBasis(tons, 6.5, Length.FromInches(6), LimeBasis.GroundLimestone, Institution.NorthCarolina);
+        return new() { On = new(2026, 3, 1), Plot = Plot, Lime = lime, Phosphate = ApplicationRate.FromPoundsPerAcre(50) };
+    }
+
+    private static LimeEntry Limed()
+    {
+        var lime = LimingMaterial.FromAnalysis("barn lime", LimingForm.GroundLimestone, 90, SieveAnalysis.FromPercent((20, 95), (100, 50)));
+        return new() { On = new(2026, 4, 11), Plot = Plot, Material = lime, Loads = [SpreadLoad.FromBags(12, Mass.FromPounds(50))] };
     }
 }

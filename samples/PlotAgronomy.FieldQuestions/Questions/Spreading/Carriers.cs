@@ -2,8 +2,8 @@ using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.FieldQuestions.Spreading;
 
-/// <summary>Four pounds an acre of white clover for three quarters of an acre, and a bag seeder that comes in spurts below 1.2 pounds
-/// a minute. A quart of the seed and of what lies in the shed was weighed.</summary>
+/// <summary>Four pounds an acre of white clover for three quarters of an acre, and a bag seeder that comes in spurts below 1.2
+/// pounds a minute. A quart of the seed and of what lies in the shed was weighed.</summary>
 internal static class Carriers
 {
     private static readonly (Carrier Carrier, double PoundsAQuart)[] Shed =
@@ -15,7 +15,8 @@ internal static class Carriers
         foreach (var (carrier, quart) in Shed)
         {
             var mix = Mix(clover, carrier, quart);
-            output.WriteLine($"{carrier.Name}: {Amounts.Print(mix.PartsByVolume!.Value, 1)} cups to a cup of seed; {carrier.Remark}.");
+            string cups = Amounts.Print(mix.PartsByVolume!.Value, 1);
+            output.WriteLine($"{carrier.Name}: {cups} cups to a cup of seed; {carrier.Remark}.");
         }
 
         foreach (var other in Carrier.All.Where(c => !c.IsFit))
@@ -33,7 +34,7 @@ internal static class Carriers
 
         var lime = Carrier.PelletizedLime;
         var told = CarrierMix.ForParts(clover, lime.PartsLow!.Value, lime);
-        output.WriteLine($"With lime as people mix it, {Amounts.Print(told.PartsByWeight, 0)} lb to a pound of seed, {told.BlendRate} would go on.");
+        output.WriteLine($"With lime as people mix it, {Amounts.Print(told.PartsByWeight, 0)} lb to one of seed, {told.BlendRate} go on.");
     }
 
     private static CarrierMix Mix(ApplicationRate clover, Carrier carrier, double quart) =>

@@ -19,17 +19,14 @@ internal static class HalfOfTheThrow
             ("a full dome", SpreadPattern.Parabola(reach)),
             ("a dome with steep sides", SpreadPattern.SemiEllipse(reach)),
         ];
-        double closest = double.PositiveInfinity;
-        foreach (var (name, pattern) in shapes)
+        var advice = shapes.Select(s => SwathAdvice.For(s.Pattern, DrivingMethod.BackAndForth)).ToList();
+        foreach (var ((name, _), told) in shapes.Zip(advice))
         {
-            if (SwathAdvice.For(pattern, DrivingMethod.BackAndForth).Recommended is { } swath)
-            {
-                closest = Math.Min(closest, swath.Feet);
-                output.WriteLine($"If they fall as {name}: passes up to {Amounts.Print(swath, "ft", 1)} apart.");
-            }
+            output.WriteLine($"If they fall as {name}: passes up to {Amounts.Print(told.Recommended!.Value, "ft", 1)} apart.");
         }
 
-        output.WriteLine($"Where nobody knows, {Amounts.Print(closest, 0)} ft suit them all.");
+        output.WriteLine($"Where nobody knows, {Amounts.Print(advice.Min(a => a.Recommended!.Value.Feet), 0)} ft suit them all.");
+        output.Warn(advice.SelectMany(a => a.Findings).DistinctBy(f => f.Code));
 
         // People walk at half of the whole throw.
         foreach (var (name, pattern) in shapes)
@@ -45,6 +42,7 @@ internal static class HalfOfTheThrow
         var (flung, waist) = (Speed.FromFeetPerSecond(30), Length.FromFeet(3.5));
         var oats = SpreadPattern.ThrowDistance(flung, terminalVelocity: Speed.FromFeetPerSecond(22), waist);
         var clover = SpreadPattern.ThrowDistance(flung, terminalVelocity: Speed.FromFeetPerSecond(13), waist);
-        output.WriteLine($"Oats fly {Amounts.Print(oats, "ft", 0)} and clover {Amounts.Print(clover, "ft", 0)}: sow clover by itself, with closer passes.");
+        output.WriteLine($"Oats fly {Amounts.Print(oats, "ft", 0)} and clover {Amounts.Print(clover, "ft", 0)}.");
+        output.WriteLine("Sow the clover by itself, with closer passes.");
     }
 }

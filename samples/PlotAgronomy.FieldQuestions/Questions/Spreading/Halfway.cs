@@ -2,8 +2,8 @@ using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.FieldQuestions.Spreading;
 
-/// <summary>Forty pounds of oats for four tenths of an acre, with the gate at 6 for a walk of three miles an hour. After a third of
-/// the plot 17 pounds were gone.</summary>
+/// <summary>Forty pounds of oats for four tenths of an acre, with the gate at 6 for a walk of three miles an hour. After a
+/// third of the plot 17 pounds were gone.</summary>
 internal static class Halfway
 {
     internal static void Answer(TextWriter output)
@@ -33,8 +33,10 @@ internal static class Halfway
 
         // The gate was closed there; a second weighing followed, and half a pound came home.
         var later = SowingProgress.After(load, plot, [Left(0.13, 23, settingChanged: true), Left(0.28, 10)]);
-        output.WriteLine($"Since then {Amounts.Print(later.RateNow!.Value, decimals: 0)}, and {Amounts.Print(later.RateNeeded!.Value, decimals: 0)} ends it with the plot.");
-        output.WriteLine($"The thin and the thick parts leave it {Amounts.Print(later.EvennessWholeCvPercent!.Value, 0)} % uneven.");
+        string needed = Amounts.Print(later.RateNeeded!.Value, decimals: 0);
+        output.WriteLine($"Since then {Amounts.Print(later.RateNow!.Value, decimals: 0)}, and {needed} ends it with the plot.");
+        output.WriteLine($"Thick and thin leave the plot {Amounts.Print(later.EvennessWholeCvPercent!.Value, 0)} % uneven.");
+        output.Warn(later.Findings);
         output.Tell(MeasuredRate.WholePlot(Mass.FromPounds(39.5), plot, new MeasuringErrors { Scale = Mass.FromPounds(0.5) }));
     }
 

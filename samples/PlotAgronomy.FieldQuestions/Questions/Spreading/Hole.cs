@@ -2,8 +2,8 @@ using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.FieldQuestions.Spreading;
 
-/// <summary>A pail over a spinner with a plate to be drilled, for 12 pounds an acre of browntop millet; ten grains were laid along a
-/// rule, and a quart weighed.</summary>
+/// <summary>A pail over a spinner with a plate to be drilled, for 12 pounds an acre of browntop millet; ten grains were laid
+/// along a rule, and a quart weighed.</summary>
 internal static class Hole
 {
     internal static void Answer(TextWriter output)
@@ -26,7 +26,7 @@ internal static class Hole
         output.Tell(run);
         double times = run.Flow!.Value / flow;
         output.WriteLine($"This plate lets {Amounts.Print(times, 2)} times as much through as the law says. Trust the run:");
-        output.WriteLine($"drill {DrillUpTo(millet.HoleFor(needed.Flow / times)).Told} into the next one.");
+        output.WriteLine($"{DrillUpTo(millet.HoleFor(needed.Flow / times)).Told} for the next plate.");
 
         // The law compares seeds better than it tells amounts.
         var clover = GrainFlow.For(Length.FromMillimeters(1.2), OfQuart(1.6));

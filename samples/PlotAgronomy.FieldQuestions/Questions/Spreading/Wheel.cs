@@ -2,8 +2,8 @@ using PlotAgronomy.Spreading;
 
 namespace PlotAgronomy.FieldQuestions.Spreading;
 
-/// <summary>A pushed seeder with three spouts 14 inches apart, for cowpeas on three tenths of an acre: 50 pounds an acre are wanted,
-/// and its dial stands where 55 are printed. The wheel was turned by hand over three cups.</summary>
+/// <summary>A pushed seeder with three spouts 14 inches apart, for cowpeas on three tenths of an acre: 50 pounds an acre are
+/// wanted, and its dial stands where 55 are printed. The wheel was turned by hand over three cups.</summary>
 internal static class Wheel
 {
     internal static void Answer(TextWriter output)
@@ -21,13 +21,15 @@ internal static class Wheel
         var dropped = MeasuredRate.WheelTurns(caught, turns: 50, once, cups.Length, rows, Fraction.FromPercent(4), errors);
         output.Tell(dropped);
         double times = dropped.Rate / wanted;
-        output.WriteLine($"It drops {Amounts.Print(times, 2)} times what is wanted, give or take {Amounts.Print(dropped.Error.CombinedPercent, 1)} %.");
+        string error = Amounts.Print(dropped.Error.CombinedPercent, 1);
+        output.WriteLine($"It drops {Amounts.Print(times, 2)} times what is wanted, give or take {error} %.");
 
         double turns = MeasuredRate.WheelTurnsFor(Length.FromFeet(100), wheel);
-        output.WriteLine($"In the field count the turns over 100 ft: fewer than {Amounts.Print(turns, 1)} tell how much the wheel skids.");
+        output.WriteLine($"In the field count the turns over 100 ft: what {Amounts.Print(turns, 1)} lack is skid.");
 
         var plot = Area.FromAcres(0.3);
         output.WriteLine($"The plot has {Amounts.Print(MeasuredRate.RowLengthOn(plot, rows), "ft", 0)} of row.");
-        output.WriteLine($"Fill in {Amounts.Print(wanted.Over(plot), "lb", 0)}; with the dial left, {Amounts.Print(dropped.Rate.Over(plot), "lb", 1)} go.");
+        output.WriteLine($"It takes {Amounts.Print(wanted.Over(plot), "lb", 0)} of cowpeas;");
+        output.WriteLine($"with the dial left there, {Amounts.Print(dropped.Rate.Over(plot), "lb", 1)} would go.");
     }
 }

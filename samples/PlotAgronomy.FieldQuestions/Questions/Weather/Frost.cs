@@ -5,7 +5,8 @@ using PlotAgronomy.Weather;
 
 namespace PlotAgronomy.FieldQuestions.Weather;
 
-/// <summary>Until when may forage turnips be sown on a farm whose lows of six autumns lie in a file of the daily network?</summary>
+/// <summary>Until when may forage turnips be sown on a farm whose lows of six autumns lie in a file of the daily
+/// network?</summary>
 internal static class Frost
 {
     /// <summary>The first day at or below freezing of each autumn. All are made up, and so are the lows before.</summary>
@@ -25,10 +26,11 @@ internal static class Frost
         var turnip = KindDates.Of(KindCatalog.Standard.Find("forage-turnip"), new(2026, 8, 5), frost: frost);
         var early = turnip.BeforeEarlyFrost;
         var middle = turnip.BeforeMiddleFrost;
-        output.WriteLine($"One year of ten has frozen by {turnip.EarlyFrost!.Value.Aloud()}, half of them by {turnip.MiddleFrost!.Value.Aloud()}.");
+        string half = turnip.MiddleFrost!.Value.Aloud();
+        output.WriteLine($"One year of ten has frozen by {turnip.EarlyFrost!.Value.Aloud()}, half of them by {half}.");
         foreach (var (careful, even) in early.Zip(middle))
         {
-            output.WriteLine($"For {careful.Use} sow by {careful.Safe.Aloud()}; by {even.Safe.Aloud()} it is even odds.");
+            output.WriteLine($"{careful.Use}: sow by {careful.Safe.Aloud()}; on {even.Safe.Aloud()} the odds are even.");
         }
 
         if (turnip.SafeForForage(Fraction.FromPercent(10)) is { } safe)

@@ -5,8 +5,8 @@ using PlotAgronomy.Weather;
 
 namespace PlotAgronomy.FieldQuestions.Weather;
 
-/// <summary>Red clover was pressed in on 14 August; the gauge at the barn and a thermometer tell of nine days since. Is it up, or has
-/// it dried out?</summary>
+/// <summary>Red clover was pressed in on 14 August; the gauge at the barn and a thermometer tell of nine days since. Is it up,
+/// or has it dried out?</summary>
 internal static class Gauge
 {
     private const string Barn =
@@ -31,17 +31,21 @@ internal static class Gauge
         var seedbed = SeedbedOutlook.Of(new() { Days = days, Place = place, Texture = SoilTexture.Loam }).Value;
         foreach (var day in seedbed.Days)
         {
-            output.WriteLine($"{day.Date.Aloud()}: rain {Inches(day.Rain)}, dried {Inches(day.Evaporation)}, seeped {Inches(day.Percolation)}; wet to {Amounts.Print(day.Wetness, 0)}");
+            string lost = $"dried {Inches(day.Evaporation)}, seeped {Inches(day.Percolation)}";
+            output.WriteLine($"{day.Date.Aloud()}: rain {Inches(day.Rain)}, {lost}; wet to {Amounts.Print(day.Wetness, 0)}");
         }
 
         var hottest = ReferenceEvaporation.Of(place, days.MaxBy(d => d.High!.Value.DegreesFahrenheit)!).Value;
         string by = hottest.Method is EvaporationMethod.Hargreaves ? "by high and low alone" : "by air, wind and sun";
-        output.WriteLine($"The hottest day, {Amounts.Print(hottest.DayLength, "h", 1)} of sun at most, took {Inches(hottest.Depth)} from grass, {by}.");
+        output.WriteLine($"The hottest day had {Amounts.Print(hottest.DayLength, "h", 1)} from sunrise to sunset");
+        output.WriteLine($"and took {Inches(hottest.Depth)} from grass, {by}.");
 
-        var clover = EmergenceOutlook.Of(seedbed, KindCatalog.Standard.Find("medium red clover"), days[0].Date, SeedPlacement.PressedIn).Value;
+        var kind = KindCatalog.Standard.Find("medium red clover");
+        var clover = EmergenceOutlook.Of(seedbed, kind, days[0].Date, SeedPlacement.PressedIn).Value;
         output.WriteLine(clover.EmergesOn is { } up ? $"Half of it should be up on {up.Aloud()}." : "It cannot be up yet.");
-        output.WriteLine($"Seed zone about {Amounts.Print(clover.SoilTemperatureEstimate.DegreesFahrenheit, 0)} F; {clover.MoistDays} moist days.");
-        output.WriteLine(clover.IsByThermalTime ? "Counted by warmth, as measured in fields." : "Counted by the days that are printed for it.");
+        string warm = Amounts.Print(clover.SoilTemperatureEstimate.DegreesFahrenheit, 0);
+        output.WriteLine($"Seed zone about {warm} F; {clover.MoistDays} moist days.");
+        output.WriteLine(clover.IsByThermalTime ? "Counted by warmth, as measured in fields." : "Counted by the printed days.");
         output.Warn(clover.Findings);
         output.Warn(seedbed.Findings.DistinctBy(f => f.Code));
 
