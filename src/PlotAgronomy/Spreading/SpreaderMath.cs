@@ -77,8 +77,8 @@ internal static class SpreaderMath
 
     internal static double ThrownSquareFeet(double lengthFeet, double spacingFeet) => lengthFeet * spacingFeet;
 
-    internal static double PoundsThrown(double poundsPerAcre, double lengthFeet, double spacingFeet) =>
-        PoundsOverArea(poundsPerAcre, ThrownSquareFeet(lengthFeet, spacingFeet));
+    internal static double PoundsThrown(double poundsPerAcre, double lengthFeet, double spacingFeet, double otherSquareFeet) =>
+        PoundsOverArea(poundsPerAcre, ThrownSquareFeet(lengthFeet, spacingFeet) + otherSquareFeet);
 
     internal static double SecondsForFeet(double feet, double milesPerHour) => feet / (FeetPerMinutePerMph * milesPerHour) * 60;
 

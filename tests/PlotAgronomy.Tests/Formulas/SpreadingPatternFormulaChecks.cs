@@ -107,10 +107,11 @@ internal static class SpreadingPatternFormulaChecks
             ),
             new(
                 "spread-other-way",
-                d => SpreaderMath.PoundsThrown(d["rate"], d["length of the passes"], d["spacing"]),
+                d => SpreaderMath.PoundsThrown(d["rate"], d["length of the passes"], d["spacing"], d["lap and corners"]),
                 Rate,
                 ("length of the passes", 100, 9000),
                 ("spacing", 4, 60),
+                ("lap and corners", 0, 20000),
                 ("43,560", ExactUnits.SquareFeetPerAcre, ExactUnits.SquareFeetPerAcre)
             ),
             new(

@@ -186,6 +186,8 @@ public class PlotAreaTests
         using var scope = new CultureScope(culture);
         var area = PlotArea.FromRectangle(MeasuredLength.WithError(Length.FromFeet(120.5), Length.FromFeet(1)), Length.FromFeet(100)).OnSlope(Slope.FromPercent(12.5));
         Assert.Equal("Area = length x width = 120.5 ft x 100 ft = 12,050 ft2 = 0.2766 ac", area.ShowWork()[0].ToString());
+        // Hand algebra: 12,050 / 43,560 = 0.2766 ac; an error of 1 ft in 120.5 ft makes 0.2743 to 0.2789 ac.
+        Assert.Equal("Area: 0.277 ac, likely 0.274 ac to 0.279 ac", area.ToString());
         Assert.Equal("12.5 %", Slope.FromPercent(12.5).ToString());
         Assert.Equal("10.5 ft E, 2.5 ft S", PlanePoint.FromFeet(10.5, -2.5).ToString());
         Assert.Equal("40.500000, -90.250000", GeoPoint.FromDegrees(40.5, -90.25).ToString());

@@ -122,7 +122,8 @@ public class PlotOutlineTests
         Assert.Contains(plot.InsetAlong(Length.FromFeet(60), 1).Findings, f => f.Code == "land-strip-takes-all");
         Assert.Throws<ArgumentOutOfRangeException>(() => plot.InsetAlong(Length.FromFeet(20), 5));
         Assert.Throws<ArgumentOutOfRangeException>(() => plot.InsetAlong(Length.FromFeet(20), 0));
-        Assert.Throws<InvalidOperationException>(() => PlotOutline.FromCorners([P(0, 0), P(10, 0), P(10, 10), P(5, 5), P(0, 10)]).InsetAlong(Length.FromFeet(1), 1));
+        var refused = Assert.Throws<InvalidOperationException>(() => PlotOutline.FromCorners([P(0, 0), P(10, 0), P(10, 10), P(5, 5), P(0, 10)]).InsetAlong(Length.FromFeet(1), 1));
+        Assert.StartsWith("A strip along one side needs an outline without inward corners", refused.Message, StringComparison.Ordinal);
     }
 
     private static PlanePoint P(double east, double north) => PlanePoint.FromFeet(east, north);

@@ -67,6 +67,24 @@ public class PassDirectionTests
         Assert.Null(Lay(square.Outline, 20, 40, 90).RunnerUp);
     }
 
+    /// <summary>Second way: the plan along the other direction itself. Its seed counts the lap, and so must the line that tells of
+    /// it.</summary>
+    [Fact]
+    public void What_the_other_direction_takes_counts_the_lap_too()
+    {
+        var request = new FieldPassesRequest
+        {
+            Rate = ApplicationRate.FromPoundsPerAcre(30),
+            Swath = Length.FromFeet(18),
+            Speed = Speed.FromMilesPerHour(3),
+            HeadlandLap = true,
+        };
+        var plan = FieldPasses.Lay(Outline((0, 0), (240, 0), (200, 150), (20, 170)), request);
+        string seed = Amounts.Print(plan.RunnerUp!.Seed, decimals: 3);
+        Assert.Contains(plan.ShowWork(), l => l.Label == "Seed another way" && l.ToString().Contains($" = {seed} in ", StringComparison.Ordinal));
+        Assert.True(plan.RunnerUp.Seed.Pounds > plan.Seed.Pounds);
+    }
+
     // By hand: a comb of three teeth, 20 ft wide and 200 ft long, 60 ft apart on a back of 20 ft.
     [Fact]
     public void Pieces_are_finished_one_after_the_other_and_the_walk_between_is_counted()

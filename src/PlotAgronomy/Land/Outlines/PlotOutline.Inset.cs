@@ -34,7 +34,7 @@ public sealed partial class PlotOutline
         var left = IsConvex
             ? RingInset.CutAlong(Corners, side - 1, stripFeet)
             : throw new InvalidOperationException(
-                "A strip along one side needs an this without inward corners: split the plot there."
+                "A strip along one side needs an outline without inward corners: split the plot there."
             );
         return new EdgeStrip(this, stripFeet, left is { } ring ? [Part(ring)] : []);
     }

@@ -67,10 +67,10 @@ public sealed partial class PlotOutline
     /// <summary>Gets what was noticed while reading the outline.</summary>
     public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
-    /// <summary>Shape whose slant the sides measured leave open, such as a trapezoid; null where they do not.</summary>
     /// <summary>The fixes as they were given, with those that cleaning took out.</summary>
     internal ImmutableArray<GeoPoint> Fixes { get; private init; } = [];
 
+    /// <summary>Shape whose slant the sides measured leave open, such as a trapezoid; null where they do not.</summary>
     internal string? AssumedShape { get; private init; }
 
     internal double SquareFeet => squareFeet;

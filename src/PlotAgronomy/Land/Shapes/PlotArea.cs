@@ -226,7 +226,10 @@ public sealed partial class PlotArea : IWorkedResult
             Lines = Lines,
         };
 
-    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <summary>What it comes to: the last line of its working, or the area with its likely range.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => this.InWords();
+    public override string ToString() =>
+        Low is { } low && High is { } high
+            ? $"Area: {Amounts.Print(Area, decimals: 3)}, likely {Amounts.Print(low, decimals: 3)} to {Amounts.Print(high, decimals: 3)}"
+            : this.InWords();
 }

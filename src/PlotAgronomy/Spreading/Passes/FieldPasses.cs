@@ -242,17 +242,19 @@ public sealed partial class FieldPasses : IWorkedResult
                     ("ground covered", Amounts.Print(Area.FromAcres(Seed.Pounds / Request.PoundsPerAcre), decimals: 4))
                 )
         );
-        if (laid.Layout?.Other is { } other)
+        if (laid.Layout?.Other is { } other && RunnerUp is { } otherWay)
         {
+            double lapAndCorners = Lap.IsEmpty ? 0 : otherWay.laid.LapSquareFeet + otherWay.laid.Ground.Missed;
             lines.Add(
                 SpreadingFormulas
                     .All["spread-other-way"]
                     .Line(
-                        $"{Amounts.Print(other.ThrownSquareFeet * Request.PoundsPerSquareFoot, 3)} lb in "
+                        $"{Amounts.Print(otherWay.Seed, decimals: 3)} in "
                             + $"{Amounts.Print(other.Passes, 0)} passes towards {other.Bearing}",
                         ("rate", Amounts.Print(Request.PoundsPerAcre, 2)),
                         ("length of the passes", Amounts.Print(other.LengthFeet, 0)),
                         ("spacing", Amounts.Print(other.SpacingFeet, 2)),
+                        ("lap and corners", $"{Amounts.Print(lapAndCorners, 0)} ft2"),
                         FormulaTable.SquareFeetPerAcre
                     )
             );
