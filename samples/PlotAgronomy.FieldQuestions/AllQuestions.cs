@@ -1,3 +1,7 @@
+using PlotAgronomy.FieldQuestions.Blends;
+using PlotAgronomy.FieldQuestions.Nutrients;
+using PlotAgronomy.FieldQuestions.Seeds;
+using PlotAgronomy.FieldQuestions.Soil;
 using PlotAgronomy.FieldQuestions.Spreading;
 
 namespace PlotAgronomy.FieldQuestions;
@@ -7,6 +11,18 @@ internal static class AllQuestions
 {
     internal static IReadOnlyList<FieldQuestion> List { get; } =
     [
+        new("coated", "What is in the coated bag, are its weeds as labelled, and does it want inoculant?", CoatedTag.Answer),
+        new("exchange", "One soil, three exchange capacities: where do they come from?", ExchangeCapacity.Answer),
+        new("five-ways", "Five notes of one blend: do they weigh out the same, and what goes into the mixer?", FiveWays.Answer),
+        new("hay", "What does the hay carry off, what do cattle, what deer, and what does the alfalfa leave?", HayOrGrazing.Answer),
+        new("how-many", "I counted and weighed my rye: how much of it do I drill, spread or frost seed?", HowManySeeds.Answer),
+        new("last-year", "May last year's seed still be sold, and how does the rest keep?", LastYear.Answer),
+        new("own-kind", "The clover of our valley is in no table: how much of it do I sow?", OwnKind.Answer),
+        new("shelf", "Which of the bags on the shelf feed the plot through fall for the least money?", FromTheShelf.Answer),
+        new("sowing-dates", "Is this Saturday a day to sow them all?", SowingDates.Answer),
+        new("sprouts", "Fewer sprouts in wet paper than the tag says: how much more do I sow?", Sprouts.Answer),
+        new("state-line", "Two states read one sample: what do they want for corn, and why not the same?", StateLines.Answer),
         new("trays", "How far apart may my passes be, and what do I lose at the edge?", Trays.Answer),
+        new("two-labs", "Did my phosphorus rise, or did only the laboratory change?", TwoLaboratories.Answer),
     ];
 }

@@ -1,24 +1,36 @@
-using PlotAgronomy.FieldQuestions;
+namespace PlotAgronomy.FieldQuestions;
 
-var asked = AllQuestions.List.Where(q => args.Contains(q.Word)).ToList();
-if (args.FirstOrDefault(word => asked.TrueForAll(q => q.Word != word)) is { } unknown)
+/// <summary>Answers the questions whose words are typed, or lists them all.</summary>
+internal static class Program
 {
-    Console.Error.WriteLine($"No question goes by '{unknown}'. Leave the word out to see them all.");
-    return 2;
-}
-
-if (asked.Count == 0)
-{
-    int width = AllQuestions.List.Max(q => q.Word.Length);
-    foreach (var question in AllQuestions.List)
+    private static int Main(string[] words)
     {
-        Console.WriteLine($"{question.Word.PadRight(width)}  {question.Asked}");
+        var known = AllQuestions.List.ToDictionary(q => q.Word);
+        if (Array.Find(words, word => !known.ContainsKey(word)) is { } unknown)
+        {
+            Console.Error.WriteLine($"No question goes by '{unknown}'. Leave the word out to see them all.");
+            return 2;
+        }
+
+        foreach (string word in words)
+        {
+            known[word].Answer(Console.Out);
+        }
+
+        if (words.Length == 0)
+        {
+            Say(AllQuestions.List);
+        }
+
+        return 0;
+    }
+
+    private static void Say(IReadOnlyList<FieldQuestion> questions)
+    {
+        int width = questions.Max(q => q.Word.Length);
+        foreach (var question in questions)
+        {
+            Console.WriteLine($"{question.Word.PadRight(width)}  {question.Asked}");
+        }
     }
 }
-
-foreach (var question in asked)
-{
-    question.Answer(Console.Out);
-}
-
-return 0;

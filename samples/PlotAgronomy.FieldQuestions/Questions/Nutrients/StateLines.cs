@@ -1,0 +1,68 @@
+using PlotAgronomy.Nutrients;
+using PlotAgronomy.Soil;
+
+namespace PlotAgronomy.FieldQuestions.Nutrients;
+
+/// <summary>A farm on a state line sends one sample to two laboratories: what the states say of corn, and which sample each wants.
+/// Manganese and sulfur were on the report too.</summary>
+internal static class StateLines
+{
+    internal static void Answer(TextWriter output)
+    {
+        var manganese = Read(SoilAnalyte.Manganese, 11, Extractant.Mehlich3);
+        var soil = PlotSoil.For(new SoilReport
+        {
+            Laboratory = "two laboratories, one sample",
+            WaterPh = WaterPh.FromValue(6.7),
+            SoilClass = SoilClass.Mineral,
+            SampledDepth = Length.FromInches(6),
+            Readings =
+            [
+                Read(SoilAnalyte.Phosphorus, 12, Extractant.BrayP1), Read(SoilAnalyte.Phosphorus, 17, Extractant.Mehlich3),
+                Read(SoilAnalyte.Potassium, 96, Extractant.AmmoniumAcetate), Read(SoilAnalyte.Potassium, 108, Extractant.Mehlich3),
+                manganese,
+            ],
+        }) with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9) };
+        var corn = CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(120));
+        RecommendationSystem[] asked = [RecommendationSystem.TriState1995, RecommendationSystem.Kansas, RecommendationSystem.Oklahoma];
+        var systems = SystemComparison.For(soil, corn, asked);
+        foreach (var row in systems.Rows)
+        {
+            output.WriteLine(row);
+            if (row.Need is { BuildUp: { } raised, Replacement: { } back })
+            {
+                output.WriteLine($"  of it {Whole(raised)} raise the soil, {Whole(back)} put back what the corn takes"
+                    + (row.Need.AsPrinted is { } printed ? $"; the table prints {Whole(printed)}" : ""));
+            }
+        }
+
+        foreach (var apart in systems.Disagreements)
+        {
+            output.WriteLine($"{apart}. {apart.Why}");
+        }
+
+        foreach (var system in asked)
+        {
+            output.WriteLine($"{system.Name} wants cores of {Inches(system.ShallowestSample)} to {Inches(system.DeepestSample)} inches.");
+        }
+
+        foreach (var rating in new[] { RatingSystem.Find("new-jersey"), RatingSystem.Delaware }.SelectMany(s => s.Rate(soil).Ratings))
+        {
+            output.WriteLine($"{rating.System}: {rating}");
+        }
+
+        output.Tell(ManganeseAvailability.NewJersey(manganese, soil.WaterPh!));
+        output.WriteLine($"Two and a half percent of organic matter set free about "
+            + $"{Whole(SecondaryRule.SulfurReleased(Fraction.FromPercent(2.5), SampledLayer.FurrowSlice))} of sulfur a year.");
+        var broadcast = ApplicationRate.FromPoundsPerAcre(45);
+        output.WriteLine($"{Whole(broadcast)} of phosphate spread do what {Whole(NutrientNeed.BandedPhosphateFor(broadcast))} in a band do; a "
+            + $"drill that bands {Whole(broadcast)} is worth {Whole(NutrientNeed.BroadcastPhosphateFor(broadcast))} spread.");
+    }
+
+    private static SoilReading Read(SoilAnalyte analyte, double ppm, Extractant extractant) =>
+        SoilReading.FromPrinted(analyte, ppm, SoilTestUnit.PartsPerMillion, extractant);
+
+    private static string Whole(ApplicationRate rate) => Amounts.Print(rate, "lb/ac", 0);
+
+    private static string Inches(Length depth) => Amounts.Print(depth.Inches, 0);
+}
