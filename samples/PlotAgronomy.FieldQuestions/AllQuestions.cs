@@ -18,6 +18,7 @@ internal static class AllQuestions
         new("how-many", "I counted and weighed my rye: how much of it do I drill, spread or frost seed?", HowManySeeds.Answer),
         new("last-year", "May last year's seed still be sold, and how does the rest keep?", LastYear.Answer),
         new("own-kind", "The clover of our valley is in no table: how much of it do I sow?", OwnKind.Answer),
+        new("pale-leaves", "My oats are pale: is it manganese, sulfur or something else on the report?", PaleLeaves.Answer),
         new("shelf", "Which of the bags on the shelf feed the plot through fall for the least money?", FromTheShelf.Answer),
         new("sowing-dates", "Is this Saturday a day to sow them all?", SowingDates.Answer),
         new("sprouts", "Fewer sprouts in wet paper than the tag says: how much more do I sow?", Sprouts.Answer),

@@ -14,6 +14,10 @@ internal static class HayOrGrazing
         {
             var gone = CropRemoval.CarriedOff(figure, yield);
             output.WriteLine($"  {figure.Origin.Sources[0].Title}: {Rates(gone)}");
+            foreach (var finding in gone.Findings)
+            {
+                output.WriteLine($"    {finding}");
+            }
         }
 
         var own = RemovalFigure.Stated("alfalfa hay", YieldUnit.Ton, "the owner's forage test: 0.27 % P, 2.1 % K",

@@ -4,23 +4,20 @@ using PlotAgronomy.Soil;
 namespace PlotAgronomy.FieldQuestions.Nutrients;
 
 /// <summary>A farm on a state line sends one sample to two laboratories: what the states say of corn, and which sample each wants.
-/// Manganese and sulfur were on the report too.</summary>
+/// </summary>
 internal static class StateLines
 {
     internal static void Answer(TextWriter output)
     {
-        var manganese = Read(SoilAnalyte.Manganese, 11, Extractant.Mehlich3);
         var soil = PlotSoil.For(new SoilReport
         {
             Laboratory = "two laboratories, one sample",
-            WaterPh = WaterPh.FromValue(6.7),
             SoilClass = SoilClass.Mineral,
             SampledDepth = Length.FromInches(6),
             Readings =
             [
                 Read(SoilAnalyte.Phosphorus, 12, Extractant.BrayP1), Read(SoilAnalyte.Phosphorus, 17, Extractant.Mehlich3),
                 Read(SoilAnalyte.Potassium, 96, Extractant.AmmoniumAcetate), Read(SoilAnalyte.Potassium, 108, Extractant.Mehlich3),
-                manganese,
             ],
         }) with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9) };
         var corn = CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(120));
@@ -41,22 +38,20 @@ internal static class StateLines
             output.WriteLine($"{apart}. {apart.Why}");
         }
 
+        foreach (var left in systems.LeftOut.SelectMany(l => l.Unanswered, (l, u) => $"{l.System.Name}: {u.Reason}").Distinct())
+        {
+            output.WriteLine(left);
+        }
+
         foreach (var system in asked)
         {
-            output.WriteLine($"{system.Name} wants cores of {Inches(system.ShallowestSample)} to {Inches(system.DeepestSample)} inches.");
+            output.WriteLine($"{system.Name}: cores from {Inches(system.ShallowestSample)} inches deep to {Inches(system.DeepestSample)}.");
         }
 
-        foreach (var rating in new[] { RatingSystem.Find("new-jersey"), RatingSystem.Delaware }.SelectMany(s => s.Rate(soil).Ratings))
+        foreach (var finding in systems.Findings.DistinctBy(f => f.Text))
         {
-            output.WriteLine($"{rating.System}: {rating}");
+            output.WriteLine(finding);
         }
-
-        output.Tell(ManganeseAvailability.NewJersey(manganese, soil.WaterPh!));
-        output.WriteLine($"Two and a half percent of organic matter set free about "
-            + $"{Whole(SecondaryRule.SulfurReleased(Fraction.FromPercent(2.5), SampledLayer.FurrowSlice))} of sulfur a year.");
-        var broadcast = ApplicationRate.FromPoundsPerAcre(45);
-        output.WriteLine($"{Whole(broadcast)} of phosphate spread do what {Whole(NutrientNeed.BandedPhosphateFor(broadcast))} in a band do; a "
-            + $"drill that bands {Whole(broadcast)} is worth {Whole(NutrientNeed.BroadcastPhosphateFor(broadcast))} spread.");
     }
 
     private static SoilReading Read(SoilAnalyte analyte, double ppm, Extractant extractant) =>

@@ -12,8 +12,9 @@ internal static class TwoLaboratories
         var now = Ppm(SoilAnalyte.Phosphorus, 31, Extractant.Mehlich3);
         var phosphorus = ExtractantConversion.TriStateBrayToMehlich3;
         output.WriteLine($"Three years ago {then}, now {now}.");
-        output.Tell(phosphorus.Convert(then));
-        output.WriteLine($"In the old way the new one is {Tenth(phosphorus.Backwards.Convert(now).Converted)}.");
+        var alike = phosphorus.Convert(then);
+        output.Tell(alike);
+        output.WriteLine($"Counted alike it rose by {Amounts.Print(now.PrintedValue - alike.Converted.PrintedValue, 1)} ppm. In the old way the new one is {Tenth(phosphorus.Backwards.Convert(now).Converted)}.");
         foreach (var other in ExtractantConversion.Between(SoilAnalyte.Phosphorus, Extractant.Mehlich3, Extractant.BrayP1))
         {
             output.WriteLine($"By '{other}' it is {Tenth(other.Convert(now).Converted)}: {other.Trust}.");
@@ -28,7 +29,7 @@ internal static class TwoLaboratories
 
         var shallow = SampledLayer.Measured(Length.FromInches(4), Density.FromGramsPerCubicCentimeter(1.25));
         output.WriteLine($"In pounds an acre the new phosphorus is {Pounds(now, SampledSoil.Conventional)} as laboratories count it; in "
-            + $"the {Amounts.Print(shallow.Depth, "in", 0)} that were really taken ({shallow}, {shallow.Origin.Locator}) "
+            + $"the {Amounts.Print(shallow.Depth, "in", 0)} that were really taken ({shallow}) [{shallow.Origin}] "
             + $"{Pounds(now, new SampledSoil { Layer = shallow })}.");
 
         var ohio = Institution.Find("Ohio");
