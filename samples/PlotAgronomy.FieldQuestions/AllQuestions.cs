@@ -1,4 +1,6 @@
 using PlotAgronomy.FieldQuestions.Blends;
+using PlotAgronomy.FieldQuestions.Fertilizers;
+using PlotAgronomy.FieldQuestions.Liming;
 using PlotAgronomy.FieldQuestions.Nutrients;
 using PlotAgronomy.FieldQuestions.Seeds;
 using PlotAgronomy.FieldQuestions.Soil;
@@ -11,19 +13,27 @@ internal static class AllQuestions
 {
     internal static IReadOnlyList<FieldQuestion> List { get; } =
     [
+        new("bags-lying", "Twelve bags of lime are on the ground: how many more, and when do they work?", BagsOnTheGround.Answer),
+        new("blanket", "One rate of lime over all our plots, or each by its test, and thinner with pellets?", Blanket.Answer),
         new("coated", "What is in the coated bag, are its weeds as labelled, and does it want inoculant?", CoatedTag.Answer),
         new("exchange", "One soil, three exchange capacities: where do they come from?", ExchangeCapacity.Answer),
         new("five-ways", "Five notes of one blend: do they weigh out the same, and what goes into the mixer?", FiveWays.Answer),
         new("hay", "What does the hay carry off, what do cattle, what deer, and what does the alfalfa leave?", HayOrGrazing.Answer),
         new("how-many", "I counted and weighed my rye: how much of it do I drill, spread or frost seed?", HowManySeeds.Answer),
         new("last-year", "May last year's seed still be sold, and how does the rest keep?", LastYear.Answer),
+        new("litter", "How much of the neighbor's litter feeds my rye, and what comes along?", NeighborsLitter.Answer),
+        new("own-grade", "Can we mix the grade nobody bags, and was last year's lot worth its label?", OwnGrade.Answer),
         new("own-kind", "The clover of our valley is in no table: how much of it do I sow?", OwnKind.Answer),
         new("pale-leaves", "My oats are pale: is it manganese, sulfur or something else on the report?", PaleLeaves.Answer),
         new("shelf", "Which of the bags on the shelf feed the plot through fall for the least money?", FromTheShelf.Answer),
+        new("sour-nitrogen", "Which nitrogen sours my plot least, and what does a pound of it cost?", SourNitrogen.Answer),
         new("sowing-dates", "Is this Saturday a day to sow them all?", SowingDates.Answer),
         new("sprouts", "Fewer sprouts in wet paper than the tag says: how much more do I sow?", Sprouts.Answer),
+        new("starter", "How much starter may touch the corn, and what does a band beside it save?", StarterInTheRow.Answer),
         new("state-line", "Two states read one sample: what do they want for corn, and why not the same?", StateLines.Answer),
         new("trays", "How far apart may my passes be, and what do I lose at the edge?", Trays.Answer),
         new("two-labs", "Did my phosphorus rise, or did only the laboratory change?", TwoLaboratories.Answer),
+        new("whole-bags", "How many bags of one grade come near the laboratory's sheet?", WholeBags.Answer),
+        new("whose-table", "By whose table do I lime, and with which lime?", WhoseTable.Answer),
     ];
 }

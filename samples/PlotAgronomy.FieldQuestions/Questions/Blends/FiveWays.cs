@@ -14,31 +14,26 @@ internal static class FiveWays
         var blend = Blend.FromSharesOfFullStand(
             (Bought("winter oats", germination: 92, 0.45m), 0.35),
             (Bought("crimson clover", germination: 88, 2.10m), 0.45),
-            (BlendComponent.FromOffer(Radish(), PureLiveSeedRate.BroadcastPoundsPerAcre(12)), 0.20));
+            (BlendComponent.FromOffer(
+                Offer.InBags(Lot("daikon radish", 94), Mass.FromPounds(5), 17.50m), PureLiveSeedRate.BroadcastPoundsPerAcre(12)), 0.20));
         var parts = blend.Parts;
+        double seeds = blend.LiveSeedsPerSquareFoot;
         var pail = Mass.FromPounds(2.5);
+        var shown = blend.WeighFor(Plot).Lines.Select(l => (l.Component, l.Weight.ToMass() + pail));
         (string Note, Blend Blend)[] notes =
         [
             ("shares of a full stand", blend),
             ("pounds of living seed", Blend.FromLiveRates([.. parts.Select(p => (p.Component, p.LiveRate))])),
             ("pounds out of the bags", Blend.FromBulkRates([.. parts.Select(p => (p.Component, p.BulkRate))])),
             ("parts of the weight", Blend.FromWeightShares(blend.BulkRate, [.. parts.Select(p => (p.Component, p.ShareOfBulkWeight))])),
-            ("parts of the seeds", Blend.FromSeedShares(
-                blend.LiveSeedsPerSquareFoot, [.. parts.Select(p => (p.Component, p.ShareOfLiveSeeds))])),
-            ("what the scale showed, pail and all", Blend.FromHomeScale(
-                Plot, pail, [.. blend.WeighFor(Plot).Lines.Select(l => (l.Component, l.Weight.ToMass() + pail))])),
+            ("parts of the seeds", Blend.FromSeedShares(seeds, [.. parts.Select(p => (p.Component, p.ShareOfLiveSeeds))])),
+            ("what the scale showed, pail and all", Blend.FromHomeScale(Plot, pail, [.. shown])),
         ];
-        foreach (var (note, stated) in notes)
-        {
-            output.WriteLine($"By {note}: {string.Join(", ", stated.WeighFor(Plot).Lines.Select(Weight))}.");
-        }
-
-        output.WriteLine($"{Amounts.Print(blend.PureLiveSeed, 0)} of it is living seed, {Amounts.Print(blend.LiveSeedsPerSquareFoot, 0)} "
-            + "to a square foot. Thrown thin into a worn stand, a twentieth of it, "
-            + $"{Amounts.Print(blend.Times(0.05).EmptySquareFeet, 0)} of the square feet get no seed.");
+        output.WriteLine(string.Join('\n', notes.Select(n => $"By {n.Note}: {string.Join(", ", n.Blend.WeighFor(Plot).Lines.Select(Weight))}.")));
+        output.WriteLine($"{Amounts.Print(blend.PureLiveSeed, 0)} of it is living seed, {Amounts.Print(seeds, 0)} to a square foot. Thrown "
+            + $"thin into a worn stand, a twentieth of it, {Amounts.Print(blend.Times(0.05).EmptySquareFeet, 0)} of the square feet get no seed.");
         var mixer = blend.WeighBatch(BulkSeedMass.FromPounds(30));
-        output.WriteLine($"One filling of the mixer covers {Amounts.Print(mixer.Area, "ac", 2)}: "
-            + $"{string.Join(", ", mixer.Lines.Select(Weight))}.");
+        output.WriteLine($"One filling of the mixer covers {Amounts.Print(mixer.Area, "ac", 2)}: {string.Join(", ", mixer.Lines.Select(Weight))}.");
         var step = Mass.FromPounds(0.2);
         foreach (var finding in BatchSpread.CheckWeighing(mixer, step))
         {
@@ -50,8 +45,6 @@ internal static class FiveWays
 
     private static BlendComponent Bought(string kind, double germination, decimal pricePerPound) =>
         BlendComponent.FromOffer(Offer.ByThePound(Lot(kind, germination), pricePerPound), SowingMethod.Broadcast);
-
-    private static Offer<SeedLot> Radish() => Offer.InBags(Lot("daikon radish", 94), Mass.FromPounds(5), 17.50m);
 
     private static SeedLot Lot(string kind, double germination) => new()
     {

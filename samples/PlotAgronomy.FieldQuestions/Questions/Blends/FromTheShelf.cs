@@ -25,12 +25,7 @@ internal static class FromTheShelf
             MinimumFamilies = 3,
         };
         var proposal = RecipeProposal.Find(request, shelf);
-        if (proposal.Recipe is not { } recipe)
-        {
-            output.Tell(proposal);
-            return;
-        }
-
+        var recipe = proposal.Recipe ?? throw new InvalidOperationException(proposal.ToString());
         string proven = recipe.IsProvenCheapest ? "nothing on the shelf does it for less" : "the search was cut short";
         output.WriteLine($"Seed for {Currency.FromCode("USD").Print(recipe.Cost)}; {proven}.");
         foreach (string reason in recipe.Reasons)

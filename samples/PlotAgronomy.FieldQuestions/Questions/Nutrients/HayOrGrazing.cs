@@ -13,11 +13,8 @@ internal static class HayOrGrazing
         foreach (var figure in RemovalFigure.All.Concat(RemovalFigure.Unchecked).Where(f => f.Crop == "alfalfa hay"))
         {
             var gone = CropRemoval.CarriedOff(figure, yield);
-            output.WriteLine($"  {figure.Origin.Sources[0].Title}: {Rates(gone)}");
-            foreach (var finding in gone.Findings)
-            {
-                output.WriteLine($"    {finding}");
-            }
+            string doubt = gone.Findings.IsEmpty ? "" : $" ({gone.Findings[0].Text})";
+            output.WriteLine($"  {figure.Origin.Sources[0].Title}: {Rates(gone)}{doubt}");
         }
 
         var own = RemovalFigure.Stated("alfalfa hay", YieldUnit.Ton, "the owner's forage test: 0.27 % P, 2.1 % K",
@@ -28,10 +25,11 @@ internal static class HayOrGrazing
         var kentucky = RemovalFigure.Find("kentucky-alfalfa-hay");
         foreach (var kept in RetainedShare.All)
         {
-            output.WriteLine($"Grazed ({kept.Title}): {Rates(CropRemoval.Grazed(kentucky, yield, kept))}");
+            output.WriteLine($"Grazed ({kept}): {Rates(CropRemoval.Grazed(kentucky, yield, kept))}");
         }
 
-        output.WriteLine($"Left to the deer: {CropRemoval.Browsed}");
+        string browsed = CropRemoval.Browsed.Nutrients.IsEmpty ? "nothing that counts" : Rates(CropRemoval.Browsed);
+        output.WriteLine($"Left to the deer: {browsed}.");
         output.WriteLine("Nitrogen left to the rye where the alfalfa is turned under:");
         foreach (var credit in LegumeCredit.All.Where(c => c.Legume == "alfalfa"))
         {
@@ -43,7 +41,16 @@ internal static class HayOrGrazing
     }
 
     private static string Rates(CropRemoval removal) =>
-        string.Join(", ", removal.Nutrients);
+        string.Join(", ", removal.Nutrients.Select(n => $"{Name(n.Nutrient)} {Range(n.Low, n.High)}"));
+
+    private static string Name(PlantNutrient nutrient) =>
+        nutrient switch
+        {
+            PlantNutrient.Nitrogen => "nitrogen",
+            PlantNutrient.Phosphate => "phosphate",
+            PlantNutrient.Potash => "potash",
+            _ => "sulfur",
+        };
 
     private static string Range(ApplicationRate low, ApplicationRate high) =>
         high > low ? $"{Print(low)} to {Print(high)} lb/ac" : $"{Print(low)} lb/ac";

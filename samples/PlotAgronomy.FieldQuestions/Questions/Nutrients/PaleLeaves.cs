@@ -20,15 +20,21 @@ internal static class PaleLeaves
             OrganicMatter = Fraction.FromPercent(2.4),
             Readings = [Read(SoilAnalyte.Phosphorus, 34), Read(SoilAnalyte.Potassium, 71), manganese],
         });
-        foreach (var system in new[] { RatingSystem.Find("NJ"), RatingSystem.Delaware, RatingSystem.NorthCarolina })
+        // A second bag of the same cores went to North Carolina, which prints an index.
+        var south = PlotSoil.For(new SoilReport
         {
-            var ratings = system.Rate(soil);
-            output.WriteLine($"{system}: {string.Join("; ", ratings.Ratings)}");
-            foreach (var unrated in ratings.Unrated)
-            {
-                output.WriteLine($"  {unrated.Reason}");
-            }
-
+            Laboratory = "North Carolina",
+            WaterPh = ph,
+            SoilClass = SoilClass.Mineral,
+            Readings = [Index(SoilAnalyte.Phosphorus, 31), Index(SoilAnalyte.Potassium, 36), Index(SoilAnalyte.Manganese, 62)],
+        });
+        (RatingSystem System, PlotSoil Soil)[] read =
+        [
+            (RatingSystem.Find("NJ"), soil), (RatingSystem.Delaware, soil), (RatingSystem.NorthCarolina, south),
+        ];
+        foreach (var ratings in read.Select(r => r.System.Rate(r.Soil)))
+        {
+            output.WriteLine($"{ratings.System}: {string.Join("; ", ratings.Ratings)}.");
             foreach (var finding in ratings.Findings)
             {
                 output.WriteLine($"  {finding}");
@@ -46,6 +52,9 @@ internal static class PaleLeaves
         var released = SecondaryRule.SulfurReleased(soil.Report.OrganicMatter!.Value, layer);
         output.WriteLine($"Organic matter sets free about {Amounts.Print(released, "lb/ac", 0)} of sulfur a year in {layer}.");
     }
+
+    private static SoilReading Index(SoilAnalyte analyte, double index) =>
+        SoilReading.FromPrinted(analyte, index, SoilTestUnit.NorthCarolinaIndex, Extractant.Mehlich3);
 
     private static SoilReading Read(SoilAnalyte analyte, double ppm) =>
         SoilReading.FromPrinted(analyte, ppm, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3);

@@ -28,24 +28,21 @@ internal static class StateLines
             output.WriteLine(row);
             if (row.Need is { BuildUp: { } raised, Replacement: { } back })
             {
-                output.WriteLine($"  of it {Whole(raised)} raise the soil, {Whole(back)} put back what the corn takes"
-                    + (row.Need.AsPrinted is { } printed ? $"; the table prints {Whole(printed)}" : ""));
+                string printed = row.Need.AsPrinted is { } table ? $"; the table prints {Whole(table)}" : "";
+                output.WriteLine($"  of it {Whole(raised)} raise the soil, {Whole(back)} put back what the corn takes{printed}");
             }
         }
 
-        foreach (var apart in systems.Disagreements)
+        var apart = systems.Disagreements.Select(d => $"{d}. {d.Why}");
+        foreach (string line in apart.Concat(systems.LeftOut.SelectMany(l => l.Unanswered, (l, u) => $"{l.System.Name}: {u.Reason}").Distinct()))
         {
-            output.WriteLine($"{apart}. {apart.Why}");
-        }
-
-        foreach (var left in systems.LeftOut.SelectMany(l => l.Unanswered, (l, u) => $"{l.System.Name}: {u.Reason}").Distinct())
-        {
-            output.WriteLine(left);
+            output.WriteLine(line);
         }
 
         foreach (var system in asked)
         {
-            output.WriteLine($"{system.Name}: cores from {Inches(system.ShallowestSample)} inches deep to {Inches(system.DeepestSample)}.");
+            var (least, most) = (system.ShallowestSample, system.DeepestSample);
+            output.WriteLine($"{system.Name}: cores {(most > least ? $"{Inches(least)} to {Inches(most)}" : Inches(least))} inches deep.");
         }
 
         foreach (var finding in systems.Findings.DistinctBy(f => f.Text))
