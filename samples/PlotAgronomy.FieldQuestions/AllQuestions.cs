@@ -1,4 +1,5 @@
 using PlotAgronomy.FieldQuestions.Blends;
+using PlotAgronomy.FieldQuestions.Columns;
 using PlotAgronomy.FieldQuestions.Fertilizers;
 using PlotAgronomy.FieldQuestions.Liming;
 using PlotAgronomy.FieldQuestions.Nutrients;
@@ -16,15 +17,20 @@ internal static class AllQuestions
         new("bags-lying", "Twelve bags of lime are on the ground: how many more, and when do they work?", BagsOnTheGround.Answer),
         new("blanket", "One rate of lime over all our plots, or each by its test, and thinner with pellets?", Blanket.Answer),
         new("coated", "What is in the coated bag, are its weeds as labelled, and does it want inoculant?", CoatedTag.Answer),
+        new("elements", "The sack prints calcium and magnesium: is it lime, and how strong?", PrintedElements.Answer),
         new("exchange", "One soil, three exchange capacities: where do they come from?", ExchangeCapacity.Answer),
         new("five-ways", "Five notes of one blend: do they weigh out the same, and what goes into the mixer?", FiveWays.Answer),
         new("hay", "What does the hay carry off, what do cattle, what deer, and what does the alfalfa leave?", HayOrGrazing.Answer),
         new("how-many", "I counted and weighed my rye: how much of it do I drill, spread or frost seed?", HowManySeeds.Answer),
+        new("index-list", "Seven plots on one list: lime and phosphate for each, and which cells are wrong?", IndexList.Answer),
         new("last-year", "May last year's seed still be sold, and how does the rest keep?", LastYear.Answer),
         new("litter", "How much of the neighbor's litter feeds my rye, and what comes along?", NeighborsLitter.Answer),
+        new("lot-list", "Five lots and four spreaders on one list: what does each sow?", LotList.Answer),
+        new("office-table", "Two offices, two tables: can one list come out?", OfficeTable.Answer),
         new("own-grade", "Can we mix the grade nobody bags, and was last year's lot worth its label?", OwnGrade.Answer),
         new("own-kind", "The clover of our valley is in no table: how much of it do I sow?", OwnKind.Answer),
         new("pale-leaves", "My oats are pale: is it manganese, sulfur or something else on the report?", PaleLeaves.Answer),
+        new("potash-list", "Potash hangs on an exchange capacity that nobody printed: what now?", PotashList.Answer),
         new("shelf", "Which of the bags on the shelf feed the plot through fall for the least money?", FromTheShelf.Answer),
         new("sour-nitrogen", "Which nitrogen sours my plot least, and what does a pound of it cost?", SourNitrogen.Answer),
         new("sowing-dates", "Is this Saturday a day to sow them all?", SowingDates.Answer),

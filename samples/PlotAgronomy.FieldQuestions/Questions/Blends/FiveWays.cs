@@ -35,7 +35,7 @@ internal static class FiveWays
         var mixer = blend.WeighBatch(BulkSeedMass.FromPounds(30));
         output.WriteLine($"One filling of the mixer covers {Amounts.Print(mixer.Area, "ac", 2)}: {string.Join(", ", mixer.Lines.Select(Weight))}.");
         var step = Mass.FromPounds(0.2);
-        foreach (var finding in BatchSpread.CheckWeighing(mixer, step))
+        foreach (var finding in blend.Findings.Concat(BatchSpread.CheckWeighing(mixer, step)))
         {
             output.WriteLine(finding);
         }

@@ -35,16 +35,17 @@ internal static class FromTheShelf
 
         var weighed = recipe.Batch.RoundUpTo(Mass.FromOunces(4));
         output.WriteLine($"Weigh out, by the quarter pound: {string.Join(", ", weighed.Lines)}.");
-        foreach (var left in proposal.Excluded)
-        {
-            output.WriteLine($"Left on the shelf: {left}.");
-        }
-
+        output.Write(string.Concat(proposal.Excluded.Select(l => $"Left on the shelf: {l}.\n")));
         var fit = BlendFit.For(weighed);
         foreach (var need in fit.Inoculants)
         {
             output.WriteLine($"For {Amounts.Print(need.Seed.ToMass(), "lb", 2)} of legume, inoculant for {need.Group.Name}: "
                 + $"{Amounts.Print(need.AtThoroughRate, "oz", 2)}.");
+        }
+
+        foreach (var finding in proposal.Findings.Concat(fit.Findings).Where(f => f.Severity > FindingSeverity.Note))
+        {
+            output.WriteLine(finding);
         }
     }
 

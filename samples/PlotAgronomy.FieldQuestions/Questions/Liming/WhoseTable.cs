@@ -31,12 +31,8 @@ internal static class WhoseTable
 
         // The plot lies in Ohio, where the buffer pH reads by this method.
         var need = LimeMethod.Find("tri-state-1995-smp").NeedFor(soil, 6.5);
-        if (need.Rate is not { } rate)
-        {
-            output.Tell(need);
-            return;
-        }
-
+        output.Tell(need);
+        var rate = need.Rate ?? throw new InvalidOperationException(need.ToString());
         var stone = SieveAnalysis.FromPercent((8, 98), (20, 82), (60, 55), (100, 40));
         Offer<LimingMaterial>[] offers =
         [

@@ -43,9 +43,7 @@ internal static class PaleLeaves
 
         foreach (var now in new[] { ph, WaterPh.FromValue(6.0) })
         {
-            var index = ManganeseAvailability.NewJersey(manganese, now);
-            output.WriteLine($"At {now}:");
-            output.Tell(index);
+            output.WriteLine($"At {now} {ManganeseAvailability.NewJersey(manganese, now)}");
         }
 
         var layer = SampledLayer.FromDepth(Length.FromInches(8));

@@ -30,6 +30,11 @@ internal static class OwnKind
             return;
         }
 
+        foreach (var finding in read.Findings)
+        {
+            output.WriteLine(finding);
+        }
+
         var lot = SeedLot.FromTag(tag, valley, "co-op");
         var rate = PureLiveSeedRate.BroadcastPoundsPerAcre(10);
         var usual = SeedDensity.FromRate(rate, common.RequireSeedCount());
