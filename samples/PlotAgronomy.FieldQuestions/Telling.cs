@@ -1,3 +1,4 @@
+using System.Globalization;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.FieldQuestions;
@@ -7,14 +8,25 @@ internal static class Telling
 {
     internal static void Tell(this TextWriter output, IWorkedResult result)
     {
-        foreach (var line in result.ShowWork())
+        output.Tell(result.ShowWork());
+        output.Warn(result.Findings);
+    }
+
+    internal static void Tell(this TextWriter output, IEnumerable<WorkedLine> sum)
+    {
+        foreach (var line in sum)
         {
             output.WriteLine(line);
         }
+    }
 
-        foreach (var finding in result.Findings)
+    internal static void Warn(this TextWriter output, IEnumerable<Finding> findings)
+    {
+        foreach (var finding in findings)
         {
             output.WriteLine(finding);
         }
     }
+
+    internal static string Aloud(this DateOnly day) => day.ToString("d MMMM", CultureInfo.InvariantCulture);
 }

@@ -35,10 +35,7 @@ internal static class FiveWays
         var mixer = blend.WeighBatch(BulkSeedMass.FromPounds(30));
         output.WriteLine($"One filling of the mixer covers {Amounts.Print(mixer.Area, "ac", 2)}: {string.Join(", ", mixer.Lines.Select(Weight))}.");
         var step = Mass.FromPounds(0.2);
-        foreach (var finding in blend.Findings.Concat(BatchSpread.CheckWeighing(mixer, step)))
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(blend.Findings.Concat(BatchSpread.CheckWeighing(mixer, step)));
 
         output.WriteLine($"To the next step of the scale: {string.Join(", ", mixer.RoundUpTo(step).Lines.Select(Weight))}.");
     }

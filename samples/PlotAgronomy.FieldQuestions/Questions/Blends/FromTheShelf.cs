@@ -43,10 +43,7 @@ internal static class FromTheShelf
                 + $"{Amounts.Print(need.AtThoroughRate, "oz", 2)}.");
         }
 
-        foreach (var finding in proposal.Findings.Concat(fit.Findings).Where(f => f.Severity > FindingSeverity.Note))
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(proposal.Findings.Concat(fit.Findings).Where(f => f.Severity > FindingSeverity.Note));
     }
 
     private static SeedLot Lot(string kind) => new()

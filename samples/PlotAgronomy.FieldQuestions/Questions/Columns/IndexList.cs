@@ -34,22 +34,18 @@ internal static class IndexList
         {
             string stands = places[row] == 0 ? "not rated" : rating.Scale!.Classes[places[row] - 1].Name;
             output.WriteLine($"{Plots[row]}: lime {Tons(lime[row])}; phosphorus {stands}, phosphate {Range(low[row], high[row])}");
-            foreach (var finding in column.RowFindings.In(flags[row]).Concat(need.RowFindings.In(whys[row])))
-            {
-                output.WriteLine($"  {finding}");
-            }
+            output.Warn(column.RowFindings.In(flags[row]).Concat(need.RowFindings.In(whys[row])));
         }
 
         output.WriteLine($"{status.Count(s => s is RowStatus.Answered or RowStatus.NoneNeeded)} of {rows} have lime, "
             + $"{asked.Count(s => s is RowStatus.Answered or RowStatus.NoneNeeded)} phosphate. For all of them:");
-        foreach (var finding in column.Findings.Concat(need.Findings))
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(column.Findings.Concat(need.Findings));
     }
 
     private static string Tons(double pounds) => double.IsNaN(pounds) ? "unknown" : $"{Amounts.Print(pounds / 2000, 1)} ton/ac";
 
     private static string Range(double low, double high) =>
-        double.IsNaN(low) ? "unknown" : $"{Amounts.Print(low, 0)} to {Amounts.Print(high, 0)} lb/ac";
+        double.IsNaN(low) ? "unknown"
+        : high <= 0 ? "none"
+        : $"{Amounts.Print(low, 0)} to {Amounts.Print(high, 0)} lb/ac";
 }

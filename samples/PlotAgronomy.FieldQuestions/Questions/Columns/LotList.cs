@@ -30,10 +30,7 @@ internal static class LotList
         for (int lot = 0; lot < lots; lot++)
         {
             output.WriteLine($"lot {Amounts.Print(lot + 1, 0)}: {Print(pounds[lot], "lb/ac")} out of the bag, {Print(seeds[lot], "live seeds/ft2")}");
-            foreach (var finding in bulk.RowFindings.In(whys[lot]).Concat(SeedDensityColumn.RowFindings.In(doubts[lot])))
-            {
-                output.WriteLine($"  {finding}");
-            }
+            output.Warn(bulk.RowFindings.In(whys[lot]).Concat(SeedDensityColumn.RowFindings.In(doubts[lot])));
         }
 
         int runs = SwathFeet.Length;
@@ -43,10 +40,7 @@ internal static class LotList
         ulong unlikely = SpreaderColumn.RowFindings.FlagOf("spread-implausible");
         int doubted = flags.Count(f => (f & unlikely) != 0);
         output.WriteLine($"{Amounts.Print(doubted, 0)} of {Amounts.Print(runs, 0)} runs are not believed:");
-        foreach (var finding in SpreaderColumn.RowFindings.In(unlikely))
-        {
-            output.WriteLine($"  {finding}");
-        }
+        output.Warn(SpreaderColumn.RowFindings.In(unlikely));
     }
 
     private static string Print(double number, string unit) =>

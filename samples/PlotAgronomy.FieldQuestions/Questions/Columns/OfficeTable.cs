@@ -48,9 +48,6 @@ internal static class OfficeTable
         output.Write(all.ToCsv());
         double[] organic = [.. inland.Numbers(r => r.OrganicMatter?.Percent).Where(double.IsFinite)];
         output.WriteLine($"Inland the soils hold {Amounts.Print(organic.Average(), 1)} % organic matter on average.");
-        foreach (var finding in all.Rows.SelectMany(r => r.Findings).DistinctBy(f => f.Code))
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(all.Rows.SelectMany(r => r.Findings).DistinctBy(f => f.Code));
     }
 }

@@ -34,16 +34,10 @@ internal static class PotashList
         for (int row = 0; row < rows; row++)
         {
             output.WriteLine($"soil {Amounts.Print(row + 1, 0)}: capacity {Print(capacity[row], "meq/100 g", 1)}, potash {Print(potash[row], "lb/ac", 0)}");
-            foreach (var finding in sum.RowFindings.In(whys[row]).Concat(need.RowFindings.In(reasons[row])))
-            {
-                output.WriteLine($"  {finding}");
-            }
+            output.Warn(sum.RowFindings.In(whys[row]).Concat(need.RowFindings.In(reasons[row])));
         }
 
-        foreach (var finding in need.Findings)
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(need.Findings);
     }
 
     private static string Print(double number, string unit, int decimals) =>

@@ -23,10 +23,7 @@ internal static class OwnGrade
         }
 
         output.WriteLine($"Filler: {PoundsAndOunces.Nearest(mix.Filler)}.");
-        foreach (var finding in mix.Findings)
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(mix.Findings);
 
         // Three pounds of the potash were left in the bag.
         var heap = GradeMix.GradeOf([

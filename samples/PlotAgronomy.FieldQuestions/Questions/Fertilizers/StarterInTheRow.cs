@@ -43,10 +43,7 @@ internal static class StarterInTheRow
                 + $"spread, and {Pounds(purchase.Balance(PlantNutrient.Nitrogen)?.Surplus)} of nitrogen that nobody asked for.");
         }
 
-        foreach (var finding in purchase.Findings)
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(purchase.Findings);
     }
 
     private static string Pounds(ApplicationRate? rate) => rate is { } known ? Amounts.Print(known, "lb/ac", 1) : "nothing";

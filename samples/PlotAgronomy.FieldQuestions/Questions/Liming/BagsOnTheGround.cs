@@ -43,7 +43,7 @@ internal static class BagsOnTheGround
             Kinds = [KindCatalog.Standard.Find("crimson clover")],
         });
         output.Tell(outlook);
-        output.WriteLine($"The spring's pellets began to work on {outlook.StartsOn:yyyy-MM-dd}; expect pH "
+        output.WriteLine($"The spring's pellets began to work on {outlook.StartsOn.Aloud()}; expect pH "
             + $"{Amounts.Print(outlook.ExpectedPhLow, 1)} to {Amounts.Print(outlook.ExpectedPhHigh, 1)} on the day.");
     }
 }

@@ -19,7 +19,8 @@ internal static class PrintedElements
                 + $"{Amounts.Print(compound.Magnesium, 0)} magnesium)");
         }
 
-        var sack = LimingMaterial.FromAnalysis("the sack", LimingForm.Pelletized, strength, magnesium: magnesium);
+        var sieves = SieveAnalysis.FromPercent((10, 100), (20, 96), (40, 88));
+        var sack = LimingMaterial.FromAnalysis("the sack", LimingForm.Pelletized, strength, sieves, magnesium: magnesium);
         var ash = LimingMaterial.FromAnalysis("the ash", LimingForm.WoodAsh, ccePercent: 45);
         var gypsum = LimingMaterial.FromAnalysis("the gypsum", LimingForm.Gypsum, ccePercent: LimingCompound.Gypsum.CcePercent);
         var power = NeutralizingPower.In(Mass.FromPounds(40), sack, LimeIndex.CalciumCarbonateEquivalent)
@@ -27,12 +28,10 @@ internal static class PrintedElements
         output.WriteLine($"A sack of 40 lb and 25 lb of ash: {power}; {Amounts.Print(sack.MagnesiumIn(Mass.FromPounds(40))!.Value, "lb", 1)} of "
             + "magnesium in the sack.");
         output.WriteLine(gypsum.Neutralizes ? "The gypsum sweetens the soil." : "The gypsum does not sweeten the soil at all.");
-        foreach (var finding in new[] { sack, ash, gypsum }.SelectMany(m => m.Check()))
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(new[] { sack, ash, gypsum }.SelectMany(m => m.Check()));
 
-        var named = LimeIndex.All.Where(i => i.Sieves.Length > 0).Select(i => i.Name);
-        output.WriteLine($"A state's own figure wants sieves as well: {string.Join("; ", named)}.");
+        output.WriteLine($"With its sieves the sack scores {Amounts.Print(sack.FigureIn(LimeIndex.OregonScore).Value, 0)} in Oregon.");
+        var named = LimeIndex.All.Where(i => i.Sieves.Length > 0 && i != LimeIndex.OregonScore).Select(i => i.Name);
+        output.WriteLine($"Other states' figures want sieves as well: {string.Join("; ", named)}.");
     }
 }

@@ -35,10 +35,7 @@ internal static class PaleLeaves
         foreach (var ratings in read.Select(r => r.System.Rate(r.Soil)))
         {
             output.WriteLine($"{ratings.System}: {string.Join("; ", ratings.Ratings)}.");
-            foreach (var finding in ratings.Findings)
-            {
-                output.WriteLine($"  {finding}");
-            }
+            output.Warn(ratings.Findings);
         }
 
         foreach (var now in new[] { ph, WaterPh.FromValue(6.0) })

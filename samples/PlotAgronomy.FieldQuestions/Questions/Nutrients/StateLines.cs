@@ -45,10 +45,7 @@ internal static class StateLines
             output.WriteLine($"{system.Name}: cores {(most > least ? $"{Inches(least)} to {Inches(most)}" : Inches(least))} inches deep.");
         }
 
-        foreach (var finding in systems.Findings.DistinctBy(f => f.Text))
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(systems.Findings.DistinctBy(f => f.Text));
     }
 
     private static SoilReading Read(SoilAnalyte analyte, double ppm, Extractant extractant) =>

@@ -23,10 +23,7 @@ internal static class CoatedTag
             return;
         }
 
-        foreach (var finding in read.Findings)
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(read.Findings);
 
         var lot = SeedLot.FromTag(tag, tag.Components[0], "coated ladino");
         var maker = SeedAnalysis.CoatingFromBuildUp(poundsOfCoatingPerPoundOfSeed: 0.5);

@@ -15,7 +15,7 @@ internal static class HowManySeeds
         output.WriteLine($"A pound of it is {Print(counted.SeedsPerPound)} seeds, of last year's {Print(bought.SeedsPerPound)}.");
 
         var target = DensityTarget.For(rye)[0];
-        output.WriteLine($"Aim: {Print(target.HighPerSquareFoot)} living seeds on a square foot ({target.Context}).");
+        output.WriteLine($"Aim, in living seeds: {target}.");
         var aim = SeedDensity.FromSeedsPerSquareFoot(target.HighPerSquareFoot);
         var drilled = aim.RateOf(counted, SowingMethod.Drilled);
         var rows = Length.FromInches(7.5);
@@ -38,8 +38,10 @@ internal static class HowManySeeds
 
         var spread = BroadcastFactor.BroadcastFrom(drilled, SeedbedCover.DraggedOrRolled);
         var frost = BroadcastFactor.FrostSeededFrom(spread);
+        var ratios = BroadcastFactor.All;
         output.WriteLine($"Spread and dragged in, the aim takes {Pounds(spread)}; on frozen ground {Pounds(frost.Low)} to "
-            + $"{Pounds(frost.High)}. In print: {BroadcastFactor.Find("rye-oats").Context}.");
+            + $"{Pounds(frost.High)}. In print, spread over drilled is {Amounts.Print(ratios.Min(r => r.Low), 1)} to "
+            + $"{Amounts.Print(ratios.Max(r => r.High), 1)}; {BroadcastFactor.Find("rye-oats").Context}.");
         var chart = BroadcastFactor.DrilledFrom(PureLiveSeedRate.BroadcastPoundsPerAcre(120), SeedbedCover.CoveredAndRolled);
         output.WriteLine($"A food-plot chart's 120 lb, spread and rolled, stands for {Pounds(chart)} drilled.");
     }

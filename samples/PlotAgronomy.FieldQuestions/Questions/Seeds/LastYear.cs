@@ -15,7 +15,7 @@ internal static class LastYear
         {
             string sale = age.IsCurrent ? "may still be sold on this test" : "has to be tested again before it is sold";
             output.WriteLine($"The {age.Lot.Label} bag, {age}: {sale}.");
-            output.Write(string.Concat(age.Findings.Select(f => $"  {f}\n")));
+            output.Warn(age.Findings);
         }
 
         var shipped = TestDateRule.Find("federal-general");

@@ -30,10 +30,7 @@ internal static class OwnKind
             return;
         }
 
-        foreach (var finding in read.Findings)
-        {
-            output.WriteLine(finding);
-        }
+        output.Warn(read.Findings);
 
         var lot = SeedLot.FromTag(tag, valley, "co-op");
         var rate = PureLiveSeedRate.BroadcastPoundsPerAcre(10);

@@ -16,10 +16,7 @@ internal static class SowingDates
             var windows = read.IsEmpty ? PlantingWindow.FromMemory(kind, region) : read;
             string verdict = windows.Any(w => w.Allows(day)) ? "sow that day" : "not that day";
             output.WriteLine($"{kind.ShortName}: {verdict} ({string.Join("; ", windows)})");
-            foreach (var finding in windows.SelectMany(w => w.Findings).DistinctBy(f => f.Text))
-            {
-                output.WriteLine($"  {finding}");
-            }
+            output.Warn(windows.SelectMany(w => w.Findings).DistinctBy(f => f.Text));
         }
     }
 }

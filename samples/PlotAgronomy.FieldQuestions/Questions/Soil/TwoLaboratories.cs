@@ -32,13 +32,16 @@ internal static class TwoLaboratories
             + $"the {Amounts.Print(shallow.Depth, "in", 0)} that were really taken ({shallow}) [{shallow.Origin}] "
             + $"{Pounds(now, new SampledSoil { Layer = shallow })}.");
 
+        var report = new SoilReport { Laboratory = "the new laboratory", SampledDepth = shallow.Depth, Readings = [now] };
+        output.Warn(report.CheckDepth(Length.FromInches(6), "Mehlich-3 phosphorus in Ohio"));
         var ohio = Institution.Find("Ohio");
         bool both = ohio.SoilProgram?.PhosphorusExtractants is { } taken && taken.Contains(then.Extractant) && taken.Contains(now.Extractant);
         string rates = both ? "reads both ways, each with limits of its own" : "reads one of them only";
         output.WriteLine($"{ohio} {rates}. Next time:");
         foreach (var rule in ohio.SamplingRules)
         {
-            output.WriteLine($"  {rule.FewestCores} to {rule.MostCores} cores, again after {rule.ShortestIntervalYears} to "
+            string ground = rule.LargestArea is { } largest ? $" from at most {Amounts.Print(largest, "ac", 0)}" : "";
+            output.WriteLine($"  {rule.FewestCores} to {rule.MostCores} cores{ground}, again after {rule.ShortestIntervalYears} to "
                 + $"{rule.LongestIntervalYears} years, {rule.Note}");
         }
     }
