@@ -132,5 +132,6 @@ public class CrowdingTests
     {
         Assert.Equal([35.0, 30, 30, 40], DensityTarget.For(SampleBlends.Kind("winter-wheat")).Select(t => t.LowPerSquareFoot));
         Assert.Equal(27, DensityTarget.For(SampleBlends.Kind("cereal-rye"))[0].HighPerSquareFoot);
+        Assert.StartsWith("27 per ft2: ", DensityTarget.For(SampleBlends.Kind("cereal-rye"))[0].ToString(), StringComparison.Ordinal);
     }
 }

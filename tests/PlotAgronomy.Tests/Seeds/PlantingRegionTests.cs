@@ -25,4 +25,12 @@ public class PlantingRegionTests
         Assert.All(PlantingWindow.Published(rye, PlantingRegion.Find("south")), w => Assert.Same(rye, w.Kind));
         Assert.NotEmpty(PlantingWindow.Published(rye, PlantingRegion.Find("south")));
     }
+
+    [Fact]
+    public void Dates_from_memory_name_their_kind_in_words()
+    {
+        var alsike = KindCatalog.Standard.Find("alsike clover");
+        var window = Assert.Single(PlantingWindow.FromMemory(alsike, PlantingRegion.Find("south")));
+        Assert.Contains("the planting dates of Alsike clover (", Assert.Single(window.Findings).Text, StringComparison.Ordinal);
+    }
 }

@@ -63,6 +63,11 @@ public sealed class DensityTarget
 
     /// <summary>The target in words.</summary>
     /// <returns>Text such as <c>10-20 per ft2: brassicas alone, the whole stand</c>.</returns>
-    public override string ToString() =>
-        $"{Amounts.Print(LowPerSquareFoot, 1)}-{Amounts.Print(HighPerSquareFoot, 1)} per ft2: {Context}";
+    public override string ToString()
+    {
+        string low = Amounts.Print(LowPerSquareFoot, 1);
+        string high = Amounts.Print(HighPerSquareFoot, 1);
+        string range = low == high ? low : $"{low}-{high}";
+        return $"{range} per ft2: {Context}";
+    }
 }

@@ -59,7 +59,7 @@ public sealed class PlantingWindow
 
     /// <summary>Gets the finding that dates from memory carry; empty for dates that were read.</summary>
     public ImmutableArray<Finding> Findings =>
-        Evidence.FindingFor($"the planting dates of {Kind.Id}") is { } memory ? [memory] : [];
+        Evidence.FindingFor($"the planting dates of {Kind.ShortName}") is { } memory ? [memory] : [];
 
     /// <summary>The dates that were read in a publication.</summary>
     /// <param name="kind">Kind.</param>
