@@ -64,6 +64,7 @@ public class SecondaryReadingTests
         var answer = Ask("kansas-zinc-corn", Zinc(0.8, SoilTestUnit.PoundsPerAcre));
         Assert.Equal(7, answer.High!.Value.PoundsPerAcre, 1e-9);
         Assert.DoesNotContain(answer.Findings, f => f.Code == "nutrient-secondary-test-not-accepted");
+        Assert.Contains(answer.Findings, f => f.Code == "soil-depth-assumed");
     }
 
     [Theory]
