@@ -9,14 +9,13 @@ namespace PlotAgronomy.Land;
 public sealed class PaceCalibration : IWorkedResult
 {
     private readonly double courseFeet;
-    private readonly double meanSteps;
     private readonly double stepFeet;
 
     private PaceCalibration(double courseFeet, ImmutableArray<StepCount> walks)
     {
         this.courseFeet = courseFeet;
         Walks = walks;
-        meanSteps = MeanOf(walks);
+        double meanSteps = MeanOf(walks);
         stepFeet = LandMath.StepFeet(courseFeet, meanSteps);
         WalkScatter = walks.Length > 1 ? ScatterOf(walks, meanSteps) : LandConstants.All["practised-pace-error"];
         StepError = LandMath.StepError(WalkScatter, walks.Length);
@@ -27,7 +26,6 @@ public sealed class PaceCalibration : IWorkedResult
     {
         courseFeet = LandConstants.All["practised-pace-course"];
         stepFeet = statedFeet;
-        meanSteps = courseFeet / statedFeet;
         Walks = [];
         WalkScatter = StepError = LandConstants.All["practised-pace-error"];
     }
@@ -175,6 +173,7 @@ public sealed class PaceCalibration : IWorkedResult
             );
         }
 
+        double meanSteps = MeanOf(Walks);
         double worst = Walks.Max(w => Math.Abs(w.SingleSteps - meanSteps)) / meanSteps;
         if (Walks.Length == 1)
         {

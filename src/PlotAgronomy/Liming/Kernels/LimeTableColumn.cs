@@ -14,7 +14,7 @@ internal sealed class LimeTableColumn
 
     private readonly int rows;
 
-    /// <summary>Readings of the rows, and two that no reading reaches.</summary>
+    /// <summary>Readings of the rows, and one that no reading reaches.</summary>
     private readonly double[] readings;
 
     /// <summary>By step: the last row that may lie below all readings in it, as the bits of a number, its reading and that of the
@@ -33,10 +33,9 @@ internal sealed class LimeTableColumn
     internal LimeTableColumn(ReadOnlySpan<(double Reading, double Rate, bool IsMarked)> cells)
     {
         rows = cells.Length;
-        readings = new double[rows + 2];
+        readings = new double[rows + 1];
         lines = new double[Side * (rows + 1)];
         marks = new double[Side * (rows + 1)];
-        readings.AsSpan(rows).Fill(double.PositiveInfinity);
         double narrowest = double.PositiveInfinity;
         for (int row = 0; row <= rows; row++)
         {

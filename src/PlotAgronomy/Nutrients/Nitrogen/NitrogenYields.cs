@@ -40,7 +40,7 @@ internal sealed class NitrogenYields
     {
         double expected = InUnit(yield);
         int above = 1;
-        while (above < points.Length - 1 && points[above].Yield < expected)
+        while (points[above].Yield < expected)
         {
             above++;
         }

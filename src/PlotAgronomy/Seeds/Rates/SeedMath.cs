@@ -99,11 +99,6 @@ internal static class SeedMath
         while (high - low > NarrowestQuantile)
         {
             double middle = (low + high) / 2;
-            if (middle <= low || middle >= high)
-            {
-                break;
-            }
-
             (low, high) = SpecialFunctions.BetaRegularized(a, b, middle) < probability ? (middle, high) : (low, middle);
         }
 
