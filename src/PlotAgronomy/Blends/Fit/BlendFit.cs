@@ -34,7 +34,7 @@ public sealed class BlendFit : IWorkedResult
     public ImmutableArray<SeedPass> Passes => facts.Passes;
 
     /// <summary>Gets the inoculant for each legume that needs some.</summary>
-    internal ImmutableArray<InoculantNeed> Inoculants => facts.Inoculants;
+    public ImmutableArray<InoculantNeed> Inoculants => facts.Inoculants;
 
     /// <summary>Gets the published days that suit the kinds; null when no region is given.</summary>
     public CommonDates? Dates => facts.Dates;

@@ -49,7 +49,7 @@ public sealed class KindDates
     public DateOnly? EarlyFrost => FrostWith(Early.Value);
 
     /// <summary>Gets the date by which the first freeze came in half of the years; null where frost is not known.</summary>
-    internal DateOnly? MiddleFrost => FrostWith(0.5);
+    public DateOnly? MiddleFrost => FrostWith(0.5);
 
     /// <summary>Gets the days left to an early freeze; null where frost is not known.</summary>
     public int? DaysToEarlyFrost => EarlyFrost is { } early ? early.DayNumber - SowOn.DayNumber : null;
@@ -58,7 +58,7 @@ public sealed class KindDates
     public ImmutableArray<LatestSowing> BeforeEarlyFrost => Latest(Early.Value);
 
     /// <summary>Gets the latest days for each use, counted back from the freeze of half the years.</summary>
-    internal ImmutableArray<LatestSowing> BeforeMiddleFrost => Latest(0.5);
+    public ImmutableArray<LatestSowing> BeforeMiddleFrost => Latest(0.5);
 
     /// <summary>Gets the last of the printed days that allow this sowing; null where none do.</summary>
     public DateOnly? LastPrinted => Allowing.Select(w => w.LastDay(SowOn.Year)).Max();

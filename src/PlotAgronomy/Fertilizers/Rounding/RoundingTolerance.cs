@@ -32,7 +32,7 @@ public sealed class RoundingTolerance
     /// <param name="shortPercent">Percent short that is remarked on; from 0 to 100.</param>
     /// <returns>The tolerance.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
-    internal static RoundingTolerance FromPercent(double acceptPercent, double nitrogenOverPercent, double shortPercent) =>
+    public static RoundingTolerance FromPercent(double acceptPercent, double nitrogenOverPercent, double shortPercent) =>
         new(
             Guard.Between(acceptPercent, 0, 100, "%"),
             Guard.AtLeast(nitrogenOverPercent, 0, "%"),

@@ -26,7 +26,7 @@ public sealed partial class PlotOutline
     /// <returns>The inside and the strip.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value outside its range.</exception>
     /// <exception cref="InvalidOperationException">The outline has a corner that points inwards: split it first.</exception>
-    internal EdgeStrip InsetAlong(Length strip, int side)
+    public EdgeStrip InsetAlong(Length strip, int side)
     {
         double stripFeet = strip.Feet;
         Guard.AtLeast(stripFeet, 0, "ft", nameof(strip));

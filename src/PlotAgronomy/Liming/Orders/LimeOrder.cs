@@ -24,7 +24,7 @@ public sealed class LimeOrder : IWorkedResult
     public double ProductPerBasis => sum.ProductPerBasis;
 
     /// <summary>Gets the rate of product that the recommendation asks for before any rounding.</summary>
-    internal ApplicationRate ExactProductRate => sum.ExactProductRate;
+    public ApplicationRate ExactProductRate => sum.ExactProductRate;
 
     /// <summary>Gets the rate of product for the recommendation as rounded; the exact rate when no rounding was asked
     /// for.</summary>

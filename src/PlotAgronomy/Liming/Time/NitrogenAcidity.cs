@@ -21,10 +21,10 @@ public sealed class NitrogenAcidity : IWorkedResult
     private NitrogenAcidity(Figure figure) => this.figure = figure;
 
     /// <summary>Gets the ids of the fertilizers it knows.</summary>
-    internal static ImmutableArray<string> Fertilizers => [.. Figures.Everything.Select(f => f.Id)];
+    public static ImmutableArray<string> Fertilizers => [.. Figures.Everything.Select(f => f.Id)];
 
     /// <summary>Gets the id of the fertilizer.</summary>
-    internal string Fertilizer => figure.Id;
+    public string Fertilizer => figure.Id;
 
     /// <summary>Gets the convention.</summary>
     public required AcidityConvention Convention { get; init; }

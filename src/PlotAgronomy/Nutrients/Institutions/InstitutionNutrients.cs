@@ -27,6 +27,9 @@ public static class InstitutionNutrients
 
         /// <summary>Gets the rating systems it publishes.</summary>
         public ImmutableArray<RatingSystem> RatingSystems => [.. RatingSystem.All.Where(s => s.Institution == institution)];
+
+        /// <summary>Gets what it credits a legume with.</summary>
+        public ImmutableArray<LegumeCredit> LegumeCredits => [.. LegumeCredit.All.Where(c => c.Institution == institution)];
     }
 
     private static bool IsOf(RecommendationSystem system, Institution institution) =>

@@ -35,7 +35,7 @@ public sealed class PlotNeed : IWorkedResult
 
     /// <summary>Gets whether the potash is better given in two halves, for the soil holds too little to keep it (common
     /// practice: an exchange capacity of 3 meq/100 g or less).</summary>
-    internal bool IsPotashSplit => sum is not null && SeasonCautions.CapacityThatLeaches(sum) is not null;
+    public bool IsPotashSplit => sum is not null && SeasonCautions.CapacityThatLeaches(sum) is not null;
 
     /// <summary>Gets the same need without what is too little to buy: below 15 lb N, 10 lb P2O5 or 10 lb K2O an acre (common
     /// practice). A stated need, and what was set by hand, stays as it is.</summary>

@@ -75,10 +75,10 @@ public abstract partial class RecommendationSystem
     public ImmutableArray<AcceptedTest> Accepts => Record.Accepts;
 
     /// <summary>Gets the shallowest sample it was made for.</summary>
-    internal Length ShallowestSample => Length.FromInches(Record.DepthLowInches);
+    public Length ShallowestSample => Length.FromInches(Record.DepthLowInches);
 
     /// <summary>Gets the deepest sample it was made for.</summary>
-    internal Length DeepestSample => Length.FromInches(Record.DepthHighInches);
+    public Length DeepestSample => Length.FromInches(Record.DepthHighInches);
 
     /// <summary>What the table says of it.</summary>
     internal SystemRecord Record { get; }

@@ -43,7 +43,7 @@ public sealed class RemovalFigure
     public static ImmutableArray<RemovalFigure> All => Catalog.All;
 
     /// <summary>Gets the figures that are from memory; they answer only when asked for by name, with a finding.</summary>
-    internal static ImmutableArray<RemovalFigure> Unchecked => Catalog.Unchecked;
+    public static ImmutableArray<RemovalFigure> Unchecked => Catalog.Unchecked;
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }

@@ -87,7 +87,7 @@ public sealed class ViabilityRule
     /// <returns>The rule.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A credit outside 0 to 1.</exception>
     /// <remarks>Common practice.</remarks>
-    internal static ViabilityRule Credit(double hardCredit, double dormantCredit) =>
+    public static ViabilityRule Credit(double hardCredit, double dormantCredit) =>
         new(
             $"germination + {Amounts.Print(hardCredit, 3)} hard + {Amounts.Print(dormantCredit, 3)} dormant",
             "viable-by-credit",

@@ -72,7 +72,7 @@ public sealed class PlantingWindow
     /// <param name="kind">Kind.</param>
     /// <param name="region">Region.</param>
     /// <returns>The dates.</returns>
-    internal static ImmutableArray<PlantingWindow> FromMemory(CropKind kind, PlantingRegion region) =>
+    public static ImmutableArray<PlantingWindow> FromMemory(CropKind kind, PlantingRegion region) =>
         Of(kind, region, fromMemory: true);
 
     /// <summary>First day in a year.</summary>

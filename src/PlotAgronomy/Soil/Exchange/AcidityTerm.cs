@@ -49,7 +49,7 @@ public sealed class AcidityTerm
     public static AcidityTerm MidwestLaboratory => Find("laboratory-midwest");
 
     /// <summary>Gets the same by SMP with sodium among the bases, at any water pH.</summary>
-    internal static AcidityTerm SmpWithSodium => Find("smp-sodium-counted");
+    public static AcidityTerm SmpWithSodium => Find("smp-sodium-counted");
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }

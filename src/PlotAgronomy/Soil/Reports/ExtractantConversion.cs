@@ -57,7 +57,7 @@ public sealed class ExtractantConversion
     public static ExtractantConversion TriStateBrayToMehlich3 => Find("tri-state-bray-to-mehlich3");
 
     /// <summary>Gets ammonium acetate to Mehlich-3 potassium, Ohio and Indiana.</summary>
-    internal static ExtractantConversion TriStateAcetateToMehlich3 => Find("tri-state-acetate-to-mehlich3");
+    public static ExtractantConversion TriStateAcetateToMehlich3 => Find("tri-state-acetate-to-mehlich3");
 
     /// <summary>Gets the id to ask for.</summary>
     public string Id { get; }
@@ -118,7 +118,7 @@ public sealed class ExtractantConversion
     /// <param name="from">Extractant of the reading.</param>
     /// <param name="to">Extractant wanted.</param>
     /// <returns>The finding, or null when nothing is known against it.</returns>
-    internal static Finding? ReasonAgainst(SoilAnalyte analyte, Extractant from, Extractant to) =>
+    public static Finding? ReasonAgainst(SoilAnalyte analyte, Extractant from, Extractant to) =>
         ExtractantRefusal.All.FirstOrDefault(r => r.Covers(analyte, from, to)) is { } refusal
             ? FindingCatalog.Create(
                 SoilCodes.ExtractantNoEquation,

@@ -8,7 +8,7 @@ namespace PlotAgronomy.Soil;
 public sealed class SampledSoil
 {
     /// <summary>Gets a soil of which nothing but the furrow slice convention is known.</summary>
-    internal static SampledSoil Conventional { get; } = new() { Layer = SampledLayer.FurrowSlice };
+    public static SampledSoil Conventional { get; } = new() { Layer = SampledLayer.FurrowSlice };
 
     /// <summary>Gets the sampled layer, for lb/ac and kg/ha.</summary>
     public SampledLayer? Layer { get; init; }

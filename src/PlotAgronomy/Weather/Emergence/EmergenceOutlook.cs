@@ -69,7 +69,7 @@ public sealed class EmergenceOutlook : IWorkedResult
 
     /// <summary>Gets a value indicating whether a thermal time to field emergence is in print for the kind; else its printed days
     /// are counted.</summary>
-    internal bool IsByThermalTime => toEmerge is not null;
+    public bool IsByThermalTime => toEmerge is not null;
 
     /// <summary>Gets the days among those known, from sowing to emergence or the last one, on which the surface is
     /// moist.</summary>

@@ -35,7 +35,7 @@ public sealed class LatestSowing : IWorkedResult
 
     /// <summary>Gets the cold that harms the kind, as publications print it: where it is far below freezing, the frost that is
     /// counted back from stops growth and need not kill.</summary>
-    internal ImmutableArray<ColdLimit> HarmedBy => ColdLimit.Of(Kind);
+    public ImmutableArray<ColdLimit> HarmedBy => ColdLimit.Of(Kind);
 
     /// <summary>Gets the latest date where the kind needs the most days that are printed.</summary>
     public DateOnly Safe => Back(need.DaysHigh);

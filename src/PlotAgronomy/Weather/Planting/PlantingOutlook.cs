@@ -30,7 +30,7 @@ public sealed class PlantingOutlook
 
     /// <summary>Gets the date to wait for: the first of the days with the best verdict; null where none is better than the
     /// first.</summary>
-    public DateOnly? WaitUntil => BetterDays is { Length: > 0 } better ? better.MinBy(d => (d.Verdict, d.Date))!.Date : null;
+    internal DateOnly? WaitUntil => BetterDays is { Length: > 0 } better ? better.MinBy(d => (d.Verdict, d.Date))!.Date : null;
 
     /// <summary>Lays the days of a forecast side by side.</summary>
     /// <param name="request">What is to be sown, and what is known of the weeks ahead.</param>

@@ -39,7 +39,7 @@ public sealed class ReferenceEvaporation : IWorkedResult
     public EvaporationMethod Method => full is null ? EvaporationMethod.Hargreaves : EvaporationMethod.PenmanMonteith;
 
     /// <summary>Gets the time from sunrise to sunset.</summary>
-    internal TimeSpan DayLength => TimeSpan.FromHours(sun.DayLengthHours);
+    public TimeSpan DayLength => TimeSpan.FromHours(sun.DayLengthHours);
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings
