@@ -1,6 +1,7 @@
 using System.Text.Json.Nodes;
 using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Planning;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Sheets;
 using PlotAgronomy.Tests.Support;
 
@@ -126,6 +127,34 @@ public class ShedTests
         Assert.Equal(Fraction.Zero, sown.Missing);
         Assert.Contains(plan.Solve().Findings, f => f.Code == "plan-lot-topped-up");
         Assert.Contains($"lot {rest.Offer.Item.Label}", FieldSheet.Of(plan.Solve()).ToText(200), StringComparison.Ordinal);
+    }
+
+    /// <summary>Source: hand algebra. Living seed counts alike: where the open bag is half as strong as the lot that gives the rest, it
+    /// gives half as much of the stand, so the weight of both is below what the open bag alone would take; rate, load, table and list
+    /// say that weight.</summary>
+    [Fact]
+    public void Seed_of_two_lots_of_unlike_strength_is_weighed_by_the_strength_of_each()
+    {
+        var plan = Demo();
+        var fresh = plan.Kinds[0].Offer.Item;
+        double alone = plan.Solve().Seed.Value.Kinds[0].Weight.Pounds;
+        var half = fresh with { Label = "open", Analysis = SeedAnalysis.FromFractions(Fraction.FromValue(fresh.Analysis.PureSeed.Value / 2), fresh.Analysis.Germination, fresh.Analysis.HardSeed) };
+        var open = Offer.InBags(half, UnitsNet.Mass.FromPounds(alone / 2), 0) with { Available = 1 };
+        plan = plan with { SeedOffers = [open, .. plan.SeedOffers], Kinds = [plan.Kinds[0] with { Choice = null, Offer = open }, .. plan.Kinds[1..]] };
+        var answers = plan.Solve();
+        var sown = answers.Seed.Value.Kinds[0];
+
+        // Half the weight at half the strength is a quarter of the stand; the fresh lot gives three quarters at its own.
+        Assert.Equal(0.75 * alone, Assert.Single(sown.FromOthers).Weight.Pounds, 1e-9);
+        Assert.Equal(0.5 * alone + 0.75 * alone, sown.Weight.Pounds, 1e-9);
+        Assert.Equal(alone / 2, sown.OfPlanned.Pounds, 1e-9);
+        Assert.Equal(sown.Weight.Pounds, sown.Rate.Over(sown.Ground).Pounds, 1e-9);
+        var pass = answers.Spreading.Value.Passes.Single(p => p.Kinds.Contains(sown));
+        Assert.Equal(pass.Kinds.Sum(k => k.Weight.Pounds), pass.Load.Pounds, 1e-9);
+        Assert.Equal(pass.Kinds.Sum(k => k.Rate.PoundsPerAcre), pass.Rate.PoundsPerAcre, 1e-9);
+        string sheet = FieldSheet.Of(answers).ToText(200, showWork: true);
+        Assert.Contains($"{Amounts.Print(sown.Rate.PoundsPerAcre, 2)}", sheet, StringComparison.Ordinal);
+        Assert.Contains("part of the living seed x what it would take alone = 0.25 x ", sheet, StringComparison.Ordinal);
     }
 
     [Fact]

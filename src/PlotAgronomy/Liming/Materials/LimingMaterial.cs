@@ -146,7 +146,7 @@ public sealed partial class LimingMaterial
     /// <summary>The material that a rate of this basis is counted in: factor 1 by definition.</summary>
     /// <param name="basis">Basis.</param>
     /// <returns>The material.</returns>
-    internal static LimingMaterial FromBasis(LimeBasis basis)
+    public static LimingMaterial FromBasis(LimeBasis basis)
     {
         ArgumentNullException.ThrowIfNull(basis);
         return basis.Figure is { } figure

@@ -72,7 +72,7 @@ public sealed class SeedAnswer
 
     /// <summary>The kinds whose rate depends much on whether hard and dormant seed counts as living.</summary>
     internal IEnumerable<SownKind> KindsWithBothRates =>
-        Kinds.Where(k => k.Bulk is { ShowBothRates: true, CountingGerminationOnly: not null });
+        Kinds.Where(k => k.FromOthers.IsEmpty && k.Bulk is { ShowBothRates: true, CountingGerminationOnly: not null });
 
     /// <summary>What stands open here.</summary>
     internal IEnumerable<OpenQuestion> Questions =>

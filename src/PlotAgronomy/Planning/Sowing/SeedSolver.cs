@@ -102,16 +102,12 @@ internal static class SeedSolver
     {
         var part = blend.PartOf(kind.Kind);
         var bulk = kind.Offer.Item.BulkRate(part.LiveRate);
-        var weight = bulk.Bulk.Over(sown);
         var lots = SownLot.For(plan, kind, lot => lot.BulkRate(part.LiveRate).Bulk.Over(sown).ToMass(), out double missing);
-        return new SownKind(plan, sown)
+        return new SownKind(plan, sown, lots)
         {
             Planned = kind,
             Part = part,
             Bulk = bulk,
-            Weight = weight,
-            Packages = lots[0].Packages,
-            FromOthers = lots[1..],
             Missing = Fraction.FromValue(Math.Clamp(missing, 0, 1)),
         };
     }

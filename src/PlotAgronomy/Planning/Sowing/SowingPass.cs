@@ -72,7 +72,7 @@ public sealed class SowingPass
     public WorkedLine RateLine =>
         BlendFormulas.Sum(
             "Rate",
-            $"{string.Join(" + ", Kinds.Select(k => Amounts.Print(k.Bulk.Bulk.PoundsPerAcre, 2)))} = "
+            $"{string.Join(" + ", Kinds.Select(k => Amounts.Print(k.Rate.PoundsPerAcre, 2)))} = "
                 + $"{Amounts.Print(Rate.PoundsPerAcre, 2)} lb/ac"
         );
 

@@ -13,13 +13,16 @@ public sealed class SownKind
 {
     private readonly PlotPlan plan;
     private readonly Area sown;
+    private readonly ImmutableArray<SownLot> lots;
 
     /// <param name="plan">Plan.</param>
     /// <param name="sown">Ground that is sown: the plot, and what its passes cover beside it.</param>
-    internal SownKind(PlotPlan plan, Area sown)
+    /// <param name="lots">What each lot gives, the planned one first.</param>
+    internal SownKind(PlotPlan plan, Area sown, ImmutableArray<SownLot> lots)
     {
         this.plan = plan;
         this.sown = sown;
+        this.lots = lots;
     }
 
     /// <summary>The ground it is weighed for: the plot, and what the passes cover beside it.</summary>
@@ -31,24 +34,49 @@ public sealed class SownKind
     /// <summary>Gets its part of the blend.</summary>
     public required BlendPart Part { get; init; }
 
-    /// <summary>Gets the bulk rate that brings its living seed.</summary>
+    /// <summary>Gets the bulk rate at which the planned lot alone brings its living seed.</summary>
     public required BulkSeeding Bulk { get; init; }
 
-    /// <summary>Gets the bulk seed to weigh out for the plot.</summary>
-    public required BulkSeedMass Weight { get; init; }
+    /// <summary>Gets the bulk seed to weigh out for the plot, of all its lots, each by its own strength.</summary>
+    /// <value>Seed that no lot has is counted as seed of the planned one.</value>
+    public BulkSeedMass Weight =>
+        FromOthers.IsEmpty ? Bulk.Bulk.Over(sown) : BulkSeedMass.FromPounds(PoundsOfPlannedLot + FromOthers.Sum(l => l.Weight.Pounds));
 
-    /// <summary>Gets the whole packages to buy.</summary>
-    public required int? Packages { get; init; }
+    /// <summary>Gets the bulk rate of all its lots together: the weight over the ground that is sown.</summary>
+    public BulkSeedRate Rate =>
+        FromOthers.IsEmpty ? Bulk.Bulk : BulkSeedRate.FromRate(ApplicationRate.FromMassAndArea(Weight.ToMass(), sown), Bulk.Bulk.Method);
+
+    /// <summary>Gets the whole packages to buy of the planned lot.</summary>
+    public int? Packages => lots[0].Packages;
 
     /// <summary>Gets the lots that give the rest where there is too little of the planned one; none where that is
     /// enough.</summary>
-    public ImmutableArray<SownLot> FromOthers { get; init; } = [];
+    public ImmutableArray<SownLot> FromOthers => lots[1..];
 
-    /// <summary>What the planned lot gives; nothing where others give all.</summary>
-    internal double PoundsOfPlannedLot => Weight.Pounds - FromOthers.Sum(l => l.Weight.Pounds);
+    /// <summary>What the planned lot gives, and what no lot has; nothing where others give all.</summary>
+    internal double PoundsOfPlannedLot
+    {
+        get
+        {
+            var planned = lots[0];
+            double given = planned.Weight.Pounds,
+                alone = planned.Alone.Pounds;
+            return FromOthers.IsEmpty ? Bulk.Bulk.Over(sown).Pounds : given + (Missing.Value * alone);
+        }
+    }
 
     /// <summary>What is weighed out of the planned lot.</summary>
     internal Mass OfPlanned => Mass.FromPounds(PoundsOfPlannedLot);
+
+    /// <summary>What goes on the scale: the kind, or each of its lots where there are several.</summary>
+    internal IEnumerable<SeasonMaterial> ToWeigh =>
+        FromOthers.IsEmpty
+            ? [new() { Name = Planned.Kind.ShortName, Mass = Weight.ToMass() }]
+            :
+            [
+                .. PoundsOfPlannedLot > 0 ? [new SeasonMaterial { Name = Planned.Offer.Item.ToString(), Mass = OfPlanned }] : [],
+                .. FromOthers.Select(l => new SeasonMaterial { Name = l.Offer.Item.ToString(), Mass = l.Weight }),
+            ];
 
     /// <summary>Gets the part of the seed that no lot on offer has; zero where there is enough.</summary>
     public Fraction Missing { get; init; }
@@ -106,7 +134,13 @@ public sealed class SownKind
     public ImmutableArray<WorkedLine> ShowWork()
     {
         double acres = sown.Acres;
-        return [.. BlendWork.LiveRate(Part), .. GroundLine, BlendWork.Weight(Part.Component, acres, Weight.Pounds)];
+        return
+        [
+            .. BlendWork.LiveRate(Part),
+            .. GroundLine,
+            .. FromOthers.IsEmpty ? [] : lots.Select(l => l.Line()),
+            BlendWork.Weight(Part.Component, acres, Weight.Pounds),
+        ];
     }
 
     /// <summary>Why more ground is sown than the plot has; nothing where it is not.</summary>

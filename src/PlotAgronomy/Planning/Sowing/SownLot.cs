@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using UnitsNet;
 
@@ -9,7 +10,10 @@ namespace PlotAgronomy.Planning;
 [JsonConverter(typeof(NotForJson))]
 public sealed class SownLot
 {
-    internal SownLot() { }
+    /// <param name="alone">The bulk seed it would take if it gave all.</param>
+    internal SownLot(Mass alone) => Alone = alone;
+
+    internal Mass Alone { get; }
 
     /// <summary>Gets the lot as it is bought or taken from the shed.</summary>
     public required Offer<SeedLot> Offer
@@ -26,6 +30,21 @@ public sealed class SownLot
 
     /// <summary>Gets the price of the packages, in the plan's currency.</summary>
     public decimal Cost => Packages is { } packages ? Offer.CostOf(packages) : BlendMath.Cost(Offer.PricePerPound, Weight.Pounds);
+
+    /// <summary>The sum behind the weight: so much of the living seed, at the strength of this lot.</summary>
+    internal WorkedLine Line()
+    {
+        double alone = Alone.Pounds,
+            pounds = Weight.Pounds;
+        return PlanningFormulas
+            .All["plan-seed-of-lot"]
+            .Line(
+                $"{Amounts.Print(pounds, 2)} lb",
+                ("lot", Offer.Item.ToString()),
+                ("part of the living seed", Amounts.Print(pounds / alone, 4)),
+                ("what it would take alone", $"{Amounts.Print(alone, 4)} lb")
+            );
+    }
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
@@ -52,7 +71,7 @@ public sealed class SownLot
             {
                 var weight = Mass.FromPounds(taken);
                 lots.Add(
-                    new SownLot
+                    new SownLot(Mass.FromPounds(whole))
                     {
                         Offer = offer,
                         Weight = weight,

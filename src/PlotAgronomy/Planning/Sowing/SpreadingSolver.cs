@@ -75,7 +75,7 @@ internal static class SpreadingSolver
     {
         var spacing = ground?.Spacing ?? spreader.Swath;
         var setup = SpreaderSetup.For(
-            [.. kinds.Select(k => (k.Planned.Kind, k.Bulk.Bulk.Rate))],
+            [.. kinds.Select(k => (k.Planned.Kind, k.Rate.Rate))],
             spacing,
             spreader.Runs,
             WalkingPace.Usual

@@ -27,7 +27,7 @@ internal sealed class SeasonMaterials
         task.Pass is { } pass
             ? SeasonPasses
                 .KindsOf(answers, pass)
-                .Select(k => new SeasonMaterial { Name = k.Planned.Kind.ShortName, Mass = k.Weight.ToMass() })
+                .SelectMany(k => k.ToWeigh)
             : task.Spreads switch
             {
                 SeasonSpread.FirstLime => Lime(d => d.MonthsAfterFirst == 0 && (task.Part is null || d.Number == task.Part)),

@@ -42,7 +42,7 @@ internal static class SeedSection
                         SheetText.Name(sown.Planned.Kind),
                         Amounts.Print(sown.Part.ShareOfFullStand.Chosen, 2),
                         Amounts.Print(sown.Part.LiveRate.PoundsPerAcre, 2),
-                        Amounts.Print(sown.Bulk.Bulk.PoundsPerAcre, 2),
+                        Amounts.Print(sown.Rate.PoundsPerAcre, 2),
                         SheetText.Weight(sown.Weight),
                         Amounts.Print(sown.Part.LiveSeedsPerSquareFoot, 1),
                     ],
@@ -92,7 +92,7 @@ internal static class SeedSection
             new($"{Amounts.Print(count, 1)} per ft2", SheetAmount.Number(count, "seeds/ft2")),
             seed.Blend
         );
-        var all = seed.Batch.Total;
+        var all = BulkSeedMass.FromPounds(seed.Kinds.Sum(k => k.Weight.Pounds));
         sheet.Figure("seed.all.weight", "seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), seed.Blend);
         return sheet.Close();
     }
