@@ -69,14 +69,22 @@ public sealed class SownKind
     internal Mass OfPlanned => Mass.FromPounds(PoundsOfPlannedLot);
 
     /// <summary>What goes on the scale: the kind, or each of its lots where there are several.</summary>
-    internal IEnumerable<SeasonMaterial> ToWeigh =>
-        FromOthers.IsEmpty
-            ? [new() { Name = Planned.Kind.ShortName, Mass = Weight.ToMass() }]
-            :
-            [
-                .. PoundsOfPlannedLot > 0 ? [new SeasonMaterial { Name = Planned.Offer.Item.ToString(), Mass = OfPlanned }] : [],
-                .. FromOthers.Select(l => new SeasonMaterial { Name = l.Offer.Item.ToString(), Mass = l.Weight }),
-            ];
+    internal IEnumerable<SeasonMaterial> ToWeigh
+    {
+        get
+        {
+            if (PoundsOfPlannedLot > 0)
+            {
+                string name = FromOthers.IsEmpty ? Planned.Kind.ShortName : Planned.Offer.Item.ToString();
+                yield return new() { Name = name, Mass = OfPlanned };
+            }
+
+            foreach (var other in FromOthers)
+            {
+                yield return new() { Name = other.Offer.Item.ToString(), Mass = other.Weight };
+            }
+        }
+    }
 
     /// <summary>Gets the part of the seed that no lot on offer has; zero where there is enough.</summary>
     public Fraction Missing { get; init; }
