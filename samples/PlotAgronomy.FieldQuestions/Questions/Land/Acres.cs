@@ -40,8 +40,8 @@ internal static class Acres
         var walks = patches.Select(p => SowingWalk.For(ApplicationRate.FromPoundsPerAcre(80), p, Swath, Pace)).ToList();
         foreach (var walk in walks)
         {
-            string minutes = Amounts.Print(walk.Time!.Value, "min", 0);
-            output.WriteLine($"Load {Amounts.Print(walk.Load, "lb", 1)}, walk {Amounts.Print(walk.Distance, "ft", 0)}, {minutes} without turns.");
+            var (load, way) = (Amounts.Print(walk.Load, "lb", 1), Amounts.Print(walk.Distance, "ft", 0));
+            output.WriteLine($"Load {load}, walk {way}, {Amounts.Print(walk.Time!.Value, "min", 0)} without turns.");
         }
 
         output.Warn(walks.SelectMany(w => w.Findings).DistinctBy(f => f.Code));

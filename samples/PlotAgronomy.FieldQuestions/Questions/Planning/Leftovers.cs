@@ -26,7 +26,8 @@ internal static class Leftovers
             Currency = Currency.FromCode("USD"),
         };
         var reach = plan.UseUp().Value;
-        output.WriteLine($"The shed plants {Amounts.Print(reach.Plants!.Value, decimals: 2)}; then {reach.RunsOutFirst!.Name} runs out.");
+        string first = reach.RunsOutFirst!.Name;
+        output.WriteLine($"The shed plants {Amounts.Print(reach.Plants!.Value, decimals: 2)}; then {first} runs out.");
         foreach (var line in reach.Seeds)
         {
             output.WriteLine($"  {line.Name}: short of the whole plot by {Amounts.Print(line.ShortForPlot, "lb", 1)}");
@@ -34,13 +35,12 @@ internal static class Leftovers
 
         foreach (var kind in plan.Solve().Seed.Value.Kinds)
         {
-            string[] lots = [kind.Planned.Offer.Item.Label, .. kind.FromOthers.Select(l => $"{l}")];
-            output.WriteLine($"Sow {string.Join(" and then ", lots)}, for {plan.Currency.Print(kind.Cost)}");
+            string lots = string.Join(" and then ", [kind.Planned.Offer.Item.Label, .. kind.FromOthers.Select(l => $"{l}")]);
+            output.WriteLine($"Sow {lots}, for {plan.Currency.Print(kind.Cost)}");
             if (kind.Missing > Fraction.Zero)
             {
                 output.WriteLine($"  {Amounts.Print(kind.Missing, 0)} of it nobody has on offer");
             }
-
             output.Tell(kind.Lots.Value);
         }
     }

@@ -32,7 +32,8 @@ internal static class BestKind
         {
             output.WriteLine($"{stand.SownOn.Year}, {stand.Count.Plot}: {stand}");
             output.Warn(stand.Findings);
-            output.WriteLine($"  rain: {Inches(stand.RainBefore)} in the two weeks before, {Inches(stand.RainAfter)} in the four after");
+            var (before, after) = (Inches(stand.RainBefore), Inches(stand.RainAfter));
+            output.WriteLine($"  rain: {before} in the two weeks before, {after} in the four after");
         }
 
         var ranking = KindRanking.Of(book, RankedMeasure.Emergence);

@@ -8,7 +8,6 @@ namespace PlotAgronomy.FieldQuestions.Records;
 internal static class Owed
 {
     private const string Plot = "Ash Hollow";
-
     private const string NeighborsTable =
         """
         what,on,plot,product,analysis,part.bags,part.bag,part.area
@@ -17,12 +16,11 @@ internal static class Owed
 
     internal static void Answer(TextWriter output)
     {
-        // The file: here in memory. The lights went out while its last line was written.
+        // Here the file is in memory; the lights went out while its last line was written.
         using var file = new MemoryStream();
         PlotBook.Append(file, "book", "olive", Needed(), Limed());
         file.Write("{\"v\":1,\"id\":\"olive-3\","u8);
-        file.Position = 0;
-        var book = PlotBook.Read(file, "book");
+        var book = PlotBook.Read(new MemoryStream(file.ToArray()), "book");
         output.WriteLine($"{book}; set aside: {string.Join(", ", book.SetAside)}");
         output.Warn(book.Findings);
 
@@ -34,15 +32,15 @@ internal static class Owed
             output.WriteLine($"{day.On.Aloud()}: {lime} of lime owed; {string.Join("; ", day.Nutrients)}");
             foreach (var work in day.LimeAtWork)
             {
-                output.WriteLine($"  up to {Amounts.Print(work.StillToWork, 0)} of the {work.Entry.Material.Name} has still to work");
+                output.WriteLine($"  of {work.Entry.Material.Name} up to {Amounts.Print(work.StillToWork, 0)} has still to work");
             }
         }
 
         output.Warn(days[^1].Findings);
         using var copy = new MemoryStream();
         book.WriteTo(copy);
-        output.WriteLine($"A clean copy of the file takes {Amounts.Print(copy.Length, 0)} bytes.");
-        output.WriteLine($"As a table it goes back to the neighbor: {PlotBook.FromCsv(book.ToCsv(), "table", "hank")}.");
+        var back = PlotBook.FromCsv(book.ToCsv(), "table", "hank");
+        output.WriteLine($"A clean copy of the file has {copy.Length} bytes; the table for the neighbor holds {back}.");
     }
 
     private static NeedEntry Needed()
@@ -54,7 +52,9 @@ internal static class Owed
 
     private static LimeEntry Limed()
     {
-        var lime = LimingMaterial.FromAnalysis("barn lime", LimingForm.GroundLimestone, 90, SieveAnalysis.FromPercent((20, 95), (100, 50)));
-        return new() { On = new(2026, 4, 11), Plot = Plot, Material = lime, Loads = [SpreadLoad.FromBags(12, Mass.FromPounds(50))] };
+        var sieved = SieveAnalysis.FromPercent((20, 95), (100, 50));
+        var lime = LimingMaterial.FromAnalysis("barn lime", LimingForm.GroundLimestone, 90, sieved);
+        var bags = SpreadLoad.FromBags(12, Mass.FromPounds(50));
+        return new() { On = new(2026, 4, 11), Plot = Plot, Material = lime, Loads = [bags] };
     }
 }

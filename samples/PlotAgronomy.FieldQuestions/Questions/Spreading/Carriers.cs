@@ -34,7 +34,8 @@ internal static class Carriers
 
         var lime = Carrier.PelletizedLime;
         var told = CarrierMix.ForParts(clover, lime.PartsLow!.Value, lime);
-        output.WriteLine($"With lime as people mix it, {Amounts.Print(told.PartsByWeight, 0)} lb to one of seed, {told.BlendRate} go on.");
+        string parts = Amounts.Print(told.PartsByWeight, 0);
+        output.WriteLine($"With lime as people mix it, {parts} lb to one of seed, {told.BlendRate} go on.");
     }
 
     private static CarrierMix Mix(ApplicationRate clover, Carrier carrier, double quart) =>

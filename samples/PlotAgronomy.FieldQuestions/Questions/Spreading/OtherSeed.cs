@@ -23,7 +23,8 @@ internal static class OtherSeed
         // The first run of triticale: two ounces and a half lay on a tarp of 10 by 12 feet.
         var caught = MeasuredRate.TrayCatch(Mass.FromOunces(2.5), Area.FromSquareFeet(120));
         output.Tell(caught);
-        output.WriteLine($"That is {Amounts.Print(100 * caught.Rate.PoundsPerAcre / 60, 0)} % of what is wanted: now weigh a run.");
+        double percent = 100 * caught.Rate.PoundsPerAcre / 60;
+        output.WriteLine($"That is {Amounts.Print(percent, 0)} % of what is wanted: now weigh a run.");
     }
 
     private static GateAnswer FirstGate(GateTable gates, double poundsPerAcre)

@@ -230,6 +230,7 @@ public sealed partial class PlotArea : IWorkedResult
     /// <returns>The text.</returns>
     public override string ToString() =>
         Low is { } low && High is { } high
-            ? $"Area: {Amounts.Print(Area, decimals: 3)}, likely {Amounts.Print(low, decimals: 3)} to {Amounts.Print(high, decimals: 3)}"
+            ? $"Area: {Amounts.Print(Area, decimals: 3)}, "
+                + $"likely {Amounts.Print(low, decimals: 3)} to {Amounts.Print(high, decimals: 3)}"
             : this.InWords();
 }
