@@ -20,7 +20,7 @@ internal static class AllQuestions
         new("elements", "The sack prints calcium and magnesium: is it lime, and how strong?", PrintedElements.Answer),
         new("exchange", "One soil, three exchange capacities: where do they come from?", ExchangeCapacity.Answer),
         new("five-ways", "Five notes of one blend: do they weigh out the same, and what goes into the mixer?", FiveWays.Answer),
-        new("hay", "What does the hay carry off, what do cattle, what deer, and what does the alfalfa leave?", HayOrGrazing.Answer),
+        new("hay", "What do hay, cattle and deer carry off, and what does the alfalfa leave?", HayOrGrazing.Answer),
         new("how-many", "I counted and weighed my rye: how much of it do I drill, spread or frost seed?", HowManySeeds.Answer),
         new("index-list", "Seven plots on one list: lime and phosphate for each, and which cells are wrong?", IndexList.Answer),
         new("last-year", "May last year's seed still be sold, and how does the rest keep?", LastYear.Answer),

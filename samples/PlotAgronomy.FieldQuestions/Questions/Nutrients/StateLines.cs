@@ -3,8 +3,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.FieldQuestions.Nutrients;
 
-/// <summary>A farm on a state line sends one sample to two laboratories: what the states say of corn, and which sample each wants.
-/// </summary>
+/// <summary>A farm on a state line sends one sample to two laboratories: what the states say of corn, and which sample each
+/// wants. </summary>
 internal static class StateLines
 {
     internal static void Answer(TextWriter output)
@@ -17,11 +17,13 @@ internal static class StateLines
             Readings =
             [
                 Read(SoilAnalyte.Phosphorus, 12, Extractant.BrayP1), Read(SoilAnalyte.Phosphorus, 17, Extractant.Mehlich3),
-                Read(SoilAnalyte.Potassium, 96, Extractant.AmmoniumAcetate), Read(SoilAnalyte.Potassium, 108, Extractant.Mehlich3),
+                Read(SoilAnalyte.Potassium, 96, Extractant.AmmoniumAcetate),
+                Read(SoilAnalyte.Potassium, 108, Extractant.Mehlich3),
             ],
         }) with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9) };
         var corn = CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(120));
-        RecommendationSystem[] asked = [RecommendationSystem.TriState1995, RecommendationSystem.Kansas, RecommendationSystem.Oklahoma];
+        RecommendationSystem[] asked =
+            [RecommendationSystem.TriState1995, RecommendationSystem.Kansas, RecommendationSystem.Oklahoma];
         var systems = SystemComparison.For(soil, corn, asked);
         foreach (var row in systems.Rows)
         {
@@ -34,15 +36,16 @@ internal static class StateLines
         }
 
         var apart = systems.Disagreements.Select(d => $"{d}. {d.Why}");
-        foreach (string line in apart.Concat(systems.LeftOut.SelectMany(l => l.Unanswered, (l, u) => $"{l.System.Name}: {u.Reason}").Distinct()))
+        var silent = systems.LeftOut.SelectMany(l => l.Unanswered, (l, u) => $"{l.System.Name}: {u.Reason}").Distinct();
+        foreach (string line in apart.Concat(silent))
         {
             output.WriteLine(line);
         }
 
         foreach (var system in asked)
         {
-            var (least, most) = (system.ShallowestSample, system.DeepestSample);
-            output.WriteLine($"{system.Name}: cores {(most > least ? $"{Inches(least)} to {Inches(most)}" : Inches(least))} inches deep.");
+            string most = Inches(system.DeepestSample);
+            output.WriteLine($"{system.Name}: cores at least {Inches(system.ShallowestSample)} and at most {most} inches deep.");
         }
 
         output.Warn(systems.Findings.DistinctBy(f => f.Text));
