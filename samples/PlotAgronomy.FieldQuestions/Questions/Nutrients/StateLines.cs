@@ -14,13 +14,14 @@ internal static class StateLines
             Laboratory = "two laboratories, one sample",
             SoilClass = SoilClass.Mineral,
             SampledDepth = Length.FromInches(6),
+            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
             Readings =
             [
                 Read(SoilAnalyte.Phosphorus, 12, Extractant.BrayP1), Read(SoilAnalyte.Phosphorus, 17, Extractant.Mehlich3),
                 Read(SoilAnalyte.Potassium, 96, Extractant.AmmoniumAcetate),
                 Read(SoilAnalyte.Potassium, 108, Extractant.Mehlich3),
             ],
-        }) with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9) };
+        });
         var corn = CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(120));
         RecommendationSystem[] asked =
             [RecommendationSystem.TriState1995, RecommendationSystem.Kansas, RecommendationSystem.Oklahoma];

@@ -46,7 +46,8 @@ internal static class OwnKind
         // Half of that under a thin stand of oats: is there room for both?
         var oats = KindShare.FromShare(kinds.Find("winter oats"), 0.4);
         var both = Blend.FromSharesOfFullStand(SowingMethod.Broadcast, KindShare.FromRate(valley, alike * 0.5), oats);
-        output.WriteLine($"Half as much under a thin stand of oats: {both.StandTotal}, {both.BulkRate} in all.");
+        output.WriteLine($"Half as much under a thin stand of oats: {both.StandTotal}, "
+            + $"{Amounts.Print(both.BulkRate, "lb/ac", 0)} in all.");
         output.Warn(both.Findings);
     }
 }
