@@ -45,8 +45,7 @@ internal static class StateLines
 
         foreach (var system in asked)
         {
-            string most = Inches(system.DeepestSample);
-            output.WriteLine($"{system.Name}: cores at least {Inches(system.ShallowestSample)} and at most {most} inches deep.");
+            output.WriteLine($"{system}: cores {Inches(system.ShallowestSample)} deep, at most {Inches(system.DeepestSample)}.");
         }
 
         output.Warn(systems.Findings.DistinctBy(f => f.Text));
@@ -57,5 +56,5 @@ internal static class StateLines
 
     private static string Whole(ApplicationRate rate) => Amounts.Print(rate, "lb/ac", 0);
 
-    private static string Inches(Length depth) => Amounts.Print(depth.Inches, 0);
+    private static string Inches(Length depth) => Amounts.Print(depth, "in", 0);
 }
