@@ -33,7 +33,7 @@ internal static class AllQuestions
         new("frost", "Until when may I sow turnips here, by the lows of our own autumns?", Frost.Answer),
         new("gauge", "Nine days after sowing: has the seed dried out, or is it up?", Gauge.Answer),
         new("halfway", "Half of the seed is gone and most of the plot is not: what now?", Halfway.Answer),
-        new("hay", "What does the hay carry off, what do cattle, what deer, and what does the alfalfa leave?", HayOrGrazing.Answer),
+        new("hay", "What do hay, cattle and deer carry off, and what does the alfalfa leave?", HayOrGrazing.Answer),
         new("hole", "Which hole do I drill, so that the right rate runs out?", Hole.Answer),
         new("hopper", "Which of my seeds go into the hopper together, and in which order?", Hopper.Answer),
         new("how-many", "I counted and weighed my rye: how much of it do I drill, spread or frost seed?", HowManySeeds.Answer),

@@ -3,8 +3,8 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.FieldQuestions.Blends;
 
-/// <summary>Eight bags stand on a co-op's shelf. Half an acre is to feed from early to late fall for as little as it can, with three
-/// families at least.</summary>
+/// <summary>Eight bags stand on a co-op's shelf. Half an acre is to feed from early to late fall for as little as it can, with
+/// three families at least.</summary>
 internal static class FromTheShelf
 {
     private static readonly (string Kind, decimal PricePerPound)[] Prices =

@@ -4,8 +4,8 @@ using PlotAgronomy.Plots;
 
 namespace PlotAgronomy.FieldQuestions.Columns;
 
-/// <summary>A game club's seven plots as North Carolina's laboratory listed them: water pH, buffer pH, phosphorus index. One cell is
-/// blank, one lost its point.</summary>
+/// <summary>A game club's seven plots as North Carolina's laboratory listed them: water pH, buffer pH, phosphorus index. One
+/// cell is blank, one lost its point.</summary>
 internal static class IndexList
 {
     private static readonly string[] Plots = ["orchard", "creek", "ridge", "mill", "fern", "gate", "pond"];
@@ -24,8 +24,9 @@ internal static class IndexList
         column.Published(lime, lime);
 
         PlotSoil soil = new SoilReport { Laboratory = "North Carolina", SoilClass = SoilClass.Mineral };
+        var crop = CropUse.Browsed(CropRow.DeerTurkeyPlot);
         var need = NeedColumn.ForPhosphate(
-            RecommendationSystem.NorthCarolina, CropUse.Browsed(CropRow.DeerTurkeyPlot), Extractant.Mehlich3, SoilTestUnit.NorthCarolinaIndex, soil);
+            RecommendationSystem.NorthCarolina, crop, Extractant.Mehlich3, SoilTestUnit.NorthCarolinaIndex, soil);
         need.Ranges(Index, [], low, high, asked, whys);
         var rating = RatingColumn.ForSystem(
             RatingSystem.NorthCarolina, SoilAnalyte.Phosphorus, Extractant.Mehlich3, SoilTestUnit.NorthCarolinaIndex, soil);
@@ -33,7 +34,8 @@ internal static class IndexList
         for (int row = 0; row < rows; row++)
         {
             string stands = places[row] == 0 ? "not rated" : rating.Scale!.Classes[places[row] - 1].Name;
-            output.WriteLine($"{Plots[row]}: lime {Tons(lime[row])}; phosphorus {stands}, phosphate {Range(low[row], high[row])}");
+            output.WriteLine($"{Plots[row]}: lime {Tons(lime[row])}; phosphorus {stands}, phosphate "
+                + $"{Range(low[row], high[row])}");
             output.Warn(column.RowFindings.In(flags[row]).Concat(need.RowFindings.In(whys[row])));
         }
 

@@ -3,8 +3,8 @@ using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.FieldQuestions.Columns;
 
-/// <summary>A seed house lists five lots of clover and the runs of its spreaders: pounds to sow, seeds on the ground, and which runs
-/// cannot be right.</summary>
+/// <summary>A seed house lists five lots of clover and the runs of its spreaders: pounds to sow, seeds on the ground, and which
+/// runs cannot be right.</summary>
 internal static class LotList
 {
     private static readonly double[] Living = [8, 8, 8, 8, 8];
@@ -29,7 +29,8 @@ internal static class LotList
         SeedDensityColumn.Densities(Living, SeedsPerPound, seeds, counted, doubts);
         for (int lot = 0; lot < lots; lot++)
         {
-            output.WriteLine($"lot {Amounts.Print(lot + 1, 0)}: {Print(pounds[lot], "lb/ac")} out of the bag, {Print(seeds[lot], "live seeds/ft2")}");
+            output.WriteLine($"lot {Amounts.Print(lot + 1, 0)}: {Print(pounds[lot], "lb/ac")} out of the bag, "
+                + $"{Print(seeds[lot], "live seeds/ft2")}");
             output.Warn(bulk.RowFindings.In(whys[lot]).Concat(SeedDensityColumn.RowFindings.In(doubts[lot])));
         }
 

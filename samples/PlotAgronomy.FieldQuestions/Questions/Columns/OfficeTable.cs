@@ -27,17 +27,18 @@ internal static class OfficeTable
         var ohio = LaboratoryProfile.For(
             Institution.Find("Tri-State"), LimeMethod.Find("tri-state-1995-smp"), RecommendationSystem.Find("TS-2020"));
         var inland = ReportTable.Read(Wooster, "inland",
-            ReportColumn.Sample("No"), ReportColumn.Crop("crop"), ReportColumn.SoilClass("class"), ReportColumn.Texture("texture"),
-            ReportColumn.Depth("depth in"), ReportColumn.WaterPh("pH"), ReportColumn.SaltPh("pH salt"), ohio.BufferPh("SMP"),
+            ReportColumn.Sample("No"), ReportColumn.Crop("crop"), ReportColumn.SoilClass("class"),
+            ReportColumn.Texture("texture"), ReportColumn.Depth("depth in"), ReportColumn.WaterPh("pH"),
+            ReportColumn.SaltPh("pH salt"), ohio.BufferPh("SMP"),
             ReportColumn.OrganicMatter("OM %"), ohio.Potassium("K ppm"), ReportColumn.ExchangeCapacity("CEC"));
         var carolina = LaboratoryProfile.For(Institution.NorthCarolina);
         var coast = ReportTable.Read(Coast, "coast",
             ReportColumn.Sample("lab"), ReportColumn.WaterPh("ph"),
             ReportColumn.ExchangeableAcidity("acid", CationChargeBasis.Per100CubicCentimeters), ReportColumn.HumicMatter("hm"),
             ReportColumn.WeightPerVolume("wv"), carolina.Phosphorus("P-I"), carolina.Potassium("K-I"));
-        foreach (string problem in inland.Problems.Select(p => $"Inland, {p}").Concat(coast.Problems.Select(p => $"On the coast, {p}")))
+        foreach (var problem in inland.Problems)
         {
-            output.WriteLine(problem);
+            output.WriteLine($"Inland, {problem}");
         }
 
         var words = new Dictionary<string, CropRow> { ["food strip"] = CropRow.Corn };

@@ -5,8 +5,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.FieldQuestions.Columns;
 
-/// <summary>An extension office in Ohio has six soils and no exchange capacity on the list, which the potash of corn hangs on: first
-/// the capacity from what is printed, then the potash.</summary>
+/// <summary>An extension office in Ohio has six soils and no exchange capacity on the list, which the potash of corn hangs on:
+/// first the capacity from what is printed, then the potash.</summary>
 internal static class PotashList
 {
     private static readonly double[] WaterPh = [5.9, 6.2, 6.7, 5.6, 6.0, 6.1];
@@ -33,7 +33,8 @@ internal static class PotashList
         output.WriteLine($"{need}, exchange capacity by {sum}:");
         for (int row = 0; row < rows; row++)
         {
-            output.WriteLine($"soil {Amounts.Print(row + 1, 0)}: capacity {Print(capacity[row], "meq/100 g", 1)}, potash {Print(potash[row], "lb/ac", 0)}");
+            output.WriteLine($"soil {Amounts.Print(row + 1, 0)}: capacity {Print(capacity[row], "meq/100 g", 1)}, potash "
+                + $"{Print(potash[row], "lb/ac", 0)}");
             output.Warn(sum.RowFindings.In(whys[row]).Concat(need.RowFindings.In(reasons[row])));
         }
 

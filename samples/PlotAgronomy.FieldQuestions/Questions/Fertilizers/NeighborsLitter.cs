@@ -2,8 +2,8 @@ using PlotAgronomy.Fertilizers;
 
 namespace PlotAgronomy.FieldQuestions.Fertilizers;
 
-/// <summary>A neighbor cleans a broiler house in fall and offers the litter, analyzed. Rye wants 60 pounds of nitrogen; the soil test
-/// asks for 40 of phosphate.</summary>
+/// <summary>A neighbor cleans a broiler house in fall and offers the litter, analyzed. Rye wants 60 pounds of nitrogen; the
+/// soil test asks for 40 of phosphate.</summary>
 internal static class NeighborsLitter
 {
     internal static void Answer(TextWriter output)
@@ -14,8 +14,8 @@ internal static class NeighborsLitter
         foreach (var way in ManureAvailability.All.Where(a => a.Pool == ManurePool.TotalNitrogen))
         {
             var rate = litter.ForNitrogen(need, NitrogenAvailability.FromPublished(way)).RichLot;
-            output.WriteLine($"  {way.Situation}, {Amounts.Print(way.Available, 0)} of it counts: {Tons(rate.Rate)}, which brings "
-                + $"{Pounds(rate.Phosphate)} of phosphate and {Pounds(rate.Potash)} of potash");
+            output.WriteLine($"  {way.Situation}, {Amounts.Print(way.Available, 0)} of it counts: {Tons(rate.Rate)}, which "
+                + $"brings {Pounds(rate.Phosphate)} of phosphate and {Pounds(rate.Potash)} of potash");
         }
 
         var season = NitrogenAvailability.FromPublished(ManureAvailability.GrowingSeason);

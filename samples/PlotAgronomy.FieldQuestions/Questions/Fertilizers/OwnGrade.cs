@@ -2,8 +2,8 @@ using PlotAgronomy.Fertilizers;
 
 namespace PlotAgronomy.FieldQuestions.Fertilizers;
 
-/// <summary>No store nearby bags 8-20-24. A club mixes a hundred pounds of it from straights, weighs in whole pounds and ounces, and
-/// holds a state laboratory's analysis of last year's lot against its label.</summary>
+/// <summary>No store nearby bags 8-20-24. A club mixes a hundred pounds of it from straights, weighs in whole pounds and
+/// ounces, and holds a state laboratory's analysis of last year's lot against its label.</summary>
 internal static class OwnGrade
 {
     internal static void Answer(TextWriter output)
@@ -16,7 +16,7 @@ internal static class OwnGrade
             Mass.FromPounds(100),
             Bag("urea", "46-0-0", 27.50m),
             Bag("diammonium phosphate", "18-46-0", 36.00m),
-            Bag("muriate of potash", "0-0-60", 29.00m));
+            Bag("potash", "0-0-60", 29.00m));
         foreach (var line in mix.Lines)
         {
             output.WriteLine($"Weigh {PoundsAndOunces.Nearest(line.Mass)} of {line.Material.Name}.");
@@ -26,18 +26,19 @@ internal static class OwnGrade
         output.Warn(mix.Findings);
 
         // Three pounds of the potash were left in the bag.
-        var heap = GradeMix.GradeOf([
-            (FertilizerAnalysis.FromPercent(0, 0, 0), mix.Filler),
-            .. mix.Lines.Select(l => (l.Material.Analysis, l.Material.Name == "muriate of potash" ? l.Mass - Mass.FromPounds(3) : l.Mass)),
-        ]);
-        output.WriteLine($"Three pounds short of potash, the heap is {Percents(heap)}; a label could say {GradeMix.LabelGrade(heap)}.");
-        output.WriteLine($"Twelve pounds of phosphate are in {PoundsAndOunces.Nearest(wanted.MassFor(PlantNutrient.Phosphate, Mass.FromPounds(12)))} "
-            + $"of {wanted}.");
+        var (filler, left) = (FertilizerAnalysis.FromPercent(0, 0, 0), Mass.FromPounds(3));
+        var poured = mix.Lines.Select(l => (l.Material.Analysis, l.Material.Name == "potash" ? l.Mass - left : l.Mass));
+        var heap = GradeMix.GradeOf([(filler, mix.Filler), .. poured]);
+        output.WriteLine($"Three pounds short of potash, the heap is {Percents(heap)}; a label could say "
+            + $"{GradeMix.LabelGrade(heap)}.");
+        output.WriteLine("Twelve pounds of phosphate are in "
+            + $"{PoundsAndOunces.Nearest(wanted.MassFor(PlantNutrient.Phosphate, Mass.FromPounds(12)))} of {wanted}.");
 
         var elements = ElementalAnalysis.FromLabel(wanted);
         output.WriteLine($"As elements {wanted} is {Amounts.Print(elements.NitrogenPercent, 1)} % N, "
-            + $"{Amounts.Print(elements.PhosphorusPercent, 1)} % P and {Amounts.Print(elements.PotassiumPercent, 1)} % K; an imported bag of "
-            + $"8 % N, 9 % P and 20 % K is {Percents(ElementalAnalysis.FromPercent(8, 9, 20).ToLabel())} here.");
+            + $"{Amounts.Print(elements.PhosphorusPercent, 1)} % P and {Amounts.Print(elements.PotassiumPercent, 1)} % K; an "
+            + $"imported bag of 8 % N, 9 % P and 20 % K is {Percents(ElementalAnalysis.FromPercent(8, 9, 20).ToLabel())} "
+            + "here.");
 
         var found = FertilizerAnalysis.FromPercent(7.6, 20.3, 22.9);
         var index = LabelIndex.For(wanted, found, nitrogenValue: 0.62m, phosphateValue: 0.58m, potashValue: 0.47m);

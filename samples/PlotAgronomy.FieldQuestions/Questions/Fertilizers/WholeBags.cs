@@ -5,8 +5,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.FieldQuestions.Fertilizers;
 
-/// <summary>A laboratory's sheet asks for three nutrients on a sandy quarter acre of oats. The store has one complete grade, in bags of
-/// 40 pounds: how many of them, and what is left for straights?</summary>
+/// <summary>A laboratory's sheet asks for three nutrients on a sandy quarter acre of oats. The store has one complete grade, in
+/// bags of 40 pounds: how many of them, and what is left for straights?</summary>
 internal static class WholeBags
 {
     internal static void Answer(TextWriter output)
@@ -27,18 +27,22 @@ internal static class WholeBags
         });
         output.WriteLine($"Printed by {need.Printed}:");
         output.Tell(need);
-        output.WriteLine(need.IsPotashSplit ? "Give the potash in two halves: so light a soil does not keep it." : "Give the potash at once.");
+        output.WriteLine(need.IsPotashSplit
+            ? "Give the potash in two halves: so light a soil does not keep it."
+            : "Give the potash at once.");
 
         var plot = Area.FromAcres(0.25);
-        var bag = Offer.InBags(FertilizerProduct.Create("balanced", FertilizerAnalysis.FromGrade("13-13-13")), Mass.FromPounds(40), 17.90m);
+        var balanced = FertilizerProduct.Create("balanced", FertilizerAnalysis.FromGrade("13-13-13"));
+        var bag = Offer.InBags(balanced, Mass.FromPounds(40), 17.90m);
         var rate = SingleProductRate.PassingNone(bag.Item.Analysis, need);
         output.WriteLine("As much of the grade as passes no need:");
         output.Tell(rate);
         var own = RoundingTolerance.FromPercent(acceptPercent: 15, nitrogenOverPercent: 20, shortPercent: 30);
         output.WriteLine($"Whole bags, {own}:");
         output.Tell(RoundedAmounts.For(bag, rate.Rate, need, plot, own));
-        output.WriteLine($"One bag on the plot is {Amounts.Print(bag.Package.RateOf(1, plot), "lb/ac", 0)}, a pound of its nitrogen "
-            + $"{Currency.FromCode("USD").Print(bag.PricePerPoundOf(PlantNutrient.Nitrogen))} if the rest were for nothing.");
+        output.WriteLine($"One bag on the plot is {Amounts.Print(bag.Package.RateOf(1, plot), "lb/ac", 0)}, a pound of its "
+            + $"nitrogen {Currency.FromCode("USD").Print(bag.PricePerPoundOf(PlantNutrient.Nitrogen))} if the rest were for "
+            + "nothing.");
     }
 
     private static ApplicationRate Pounds(double perAcre) => ApplicationRate.FromPoundsPerAcre(perAcre);

@@ -13,8 +13,9 @@ internal static class BagsOnTheGround
     {
         var sieves = SieveAnalysis.FromPercent((8, 100), (20, 100), (60, 98));
         var pellets = LimingMaterial.FromAnalysis("pellets", LimingForm.Pelletized, ccePercent: 91, sieves);
-        var due = LimeRate.FromBasis(
-            ApplicationRate.FromShortTonsPerAcre(1.5), 6.5, Length.FromInches(6), LimeBasis.Find("pure-carbonate"), Institution.Practice);
+        var pure = LimeBasis.Find("pure-carbonate");
+        var plow = Length.FromInches(6);
+        var due = LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(1.5), 6.5, plow, pure, Institution.Practice);
         var spring = LimeApplication.FromBags(12, Mass.FromPounds(40), pellets, new DateOnly(2026, 4, 11));
         output.Tell(LimeBalance.For(due, Plot, [spring]));
 
@@ -26,7 +27,7 @@ internal static class BagsOnTheGround
             Package = Package.FromWeight(Mass.FromPounds(40)),
             Price = 6.20m,
             AlreadyApplied = [spring],
-            WorkedDepth = Length.FromInches(6),
+            WorkedDepth = plow,
         });
         output.WriteLine($"Still {order.Bags} bags for {Currency.FromCode("USD").Print(order.Cost ?? 0)}; unrounded "
             + $"{Amounts.Print(order.ExactProductRate, "lb/ac", 0)}.");
@@ -38,7 +39,7 @@ internal static class BagsOnTheGround
             Material = pellets,
             LimedOn = spring.On!.Value,
             PlantingOn = new DateOnly(2026, 9, 12),
-            ShareDelivered = Fraction.FromValue(order.AlreadyApplied.Pounds / (order.AlreadyApplied.Pounds + order.Product.Pounds)),
+            ShareDelivered = Fraction.FromValue(order.AlreadyApplied / (order.AlreadyApplied + order.Product)),
             Soil = new SoilReport { Laboratory = "a strip", WaterPh = WaterPh.FromValue(5.6) },
             Kinds = [KindCatalog.Standard.Find("crimson clover")],
         });

@@ -15,8 +15,8 @@ internal static class PrintedElements
             + $"{Amounts.Print(strength, 0)} % of pure lime, if it is lime. Pure substances:");
         foreach (var compound in LimingCompound.All)
         {
-            output.WriteLine($"  {compound.Name}: {Amounts.Print(compound.CcePercent, 0)} % ({Amounts.Print(compound.Calcium, 0)} calcium, "
-                + $"{Amounts.Print(compound.Magnesium, 0)} magnesium)");
+            output.WriteLine($"  {compound.Name}: {Amounts.Print(compound.CcePercent, 0)} % "
+                + $"({Amounts.Print(compound.Calcium, 0)} calcium, {Amounts.Print(compound.Magnesium, 0)} magnesium)");
         }
 
         var sieves = SieveAnalysis.FromPercent((10, 100), (20, 96), (40, 88));
@@ -25,12 +25,13 @@ internal static class PrintedElements
         var gypsum = LimingMaterial.FromAnalysis("the gypsum", LimingForm.Gypsum, ccePercent: LimingCompound.Gypsum.CcePercent);
         var power = NeutralizingPower.In(Mass.FromPounds(40), sack, LimeIndex.CalciumCarbonateEquivalent)
             .Plus(NeutralizingPower.In(Mass.FromPounds(25), ash, LimeIndex.CalciumCarbonateEquivalent));
-        output.WriteLine($"A sack of 40 lb and 25 lb of ash: {power}; {Amounts.Print(sack.MagnesiumIn(Mass.FromPounds(40))!.Value, "lb", 1)} of "
-            + "magnesium in the sack.");
+        output.WriteLine($"A sack of 40 lb and 25 lb of ash: {power}; "
+            + $"{Amounts.Print(sack.MagnesiumIn(Mass.FromPounds(40))!.Value, "lb", 1)} of magnesium in the sack.");
         output.WriteLine(gypsum.Neutralizes ? "The gypsum sweetens the soil." : "The gypsum does not sweeten the soil at all.");
         output.Warn(new[] { sack, ash, gypsum }.SelectMany(m => m.Check()));
 
-        output.WriteLine($"With its sieves the sack scores {Amounts.Print(sack.FigureIn(LimeIndex.OregonScore).Value, 0)} in Oregon.");
+        output.WriteLine($"With its sieves the sack scores {Amounts.Print(sack.FigureIn(LimeIndex.OregonScore).Value, 0)} in "
+            + "Oregon.");
         var named = LimeIndex.All.Where(i => i.Sieves.Length > 0 && i != LimeIndex.OregonScore).Select(i => i.Name);
         output.WriteLine($"Other states' figures want sieves as well: {string.Join("; ", named)}.");
     }

@@ -4,8 +4,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.FieldQuestions.Liming;
 
-/// <summary>Fifty pounds of nitrogen for oats on a sandy loam: what each fertilizer costs, how salty it is beside young roots, and what
-/// it takes off the pH.</summary>
+/// <summary>Fifty pounds of nitrogen for oats on a sandy loam: what each fertilizer costs, how salty it is beside young roots,
+/// and what it takes off the pH.</summary>
 internal static class SourNitrogen
 {
     private static readonly (string Material, string Acidity, decimal PricePerBag)[] Store =
@@ -25,11 +25,12 @@ internal static class SourNitrogen
             var material = FertilizerMaterial.Find(name);
             var bag = Offer.InBags(FertilizerProduct.FromMaterial(material), Mass.FromPounds(50), price);
             var acid = NitrogenAcidity.For(acidity, nitrogen, AcidityConvention.PlantsTakeUpNitrate);
-            output.WriteLine($"{material}: {Currency.FromCode("USD").Print(bag.PricePerPoundOf(PlantNutrient.Nitrogen))} a pound of nitrogen, "
-                + $"salt index {Print(material.SaltIndexPerUnitOfNutrient)} a pound of nutrient, "
+            output.WriteLine($"{material}: {Currency.FromCode("USD").Print(bag.PricePerPoundOf(PlantNutrient.Nitrogen))} a "
+                + $"pound of nitrogen, salt index {Print(material.SaltIndexPerUnitOfNutrient)} a pound of nutrient, "
                 + $"{Print(-material.LimeValuePerPoundOfNitrogen)} lb of lime taken up by a pound of nitrogen.");
             output.Tell(acid);
-            output.WriteLine($"  Without lime the pH of the plow layer falls by {Amounts.Print(acid.PhFall(capacity, plow), 2)} a year.");
+            output.WriteLine("  Without lime the pH of the plow layer falls by "
+                + $"{Amounts.Print(acid.PhFall(capacity, plow), 2)} a year.");
         }
 
         output.WriteLine("If no plant takes the nitrate up, the acid all stays:");

@@ -3,10 +3,12 @@ using PlotAgronomy.Plots;
 
 namespace PlotAgronomy.FieldQuestions.Liming;
 
-/// <summary>A laboratory prints a buffer pH and no lime. Alfalfa is to go in on 0.7 acres, and three limes are on offer: by whose table
-/// is it limed, and with which of them?</summary>
+/// <summary>A laboratory prints a buffer pH and no lime. Alfalfa is to go in on 0.7 acres, and three limes are on offer: by
+/// whose table is it limed, and with which of them?</summary>
 internal static class WhoseTable
 {
+    private static readonly string[] States = ["Tri-State", "Iowa", "Wisconsin"];
+
     internal static void Answer(TextWriter output)
     {
         PlotSoil soil = new SoilReport
@@ -18,11 +20,11 @@ internal static class WhoseTable
             SampledDepth = Length.FromInches(7),
         };
         var alfalfa = KindCatalog.Standard.Find("alfalfa");
-        foreach (var state in new[] { "Tri-State", "Iowa", "Wisconsin" }.Select(Institution.Find))
+        foreach (var state in States.Select(Institution.Find))
         {
             var target = LimeTarget.For(alfalfa, state);
             string prints = state.PrintsLimeTargets ? "prints" : "prints no targets; the kind's own sources give";
-            string unread = state.UncheckedLimeMethods.IsEmpty ? "all its numbers were read" : "some of its numbers are from memory";
+            string unread = state.UncheckedLimeMethods.IsEmpty ? "all its methods were read" : "some methods are from memory";
             output.WriteLine($"{state} {prints} pH {Amounts.Print(target.Ph ?? double.NaN, 1)}; {unread}.");
         }
 
@@ -36,7 +38,7 @@ internal static class WhoseTable
         var stone = SieveAnalysis.FromPercent((8, 98), (20, 82), (60, 55), (100, 40));
         Offer<LimingMaterial>[] offers =
         [
-            Offer.InBulk(LimingMaterial.FromAnalysis("quarry lime, spread", LimingForm.GroundLimestone, 92, stone), pricePerTon: 34),
+            Offer.InBulk(LimingMaterial.FromAnalysis("quarry lime", LimingForm.GroundLimestone, 92, stone), pricePerTon: 34),
             Offer.InBags(LimingMaterial.FromAnalysis("pellets", LimingForm.Pelletized, 94), Mass.FromPounds(40), 6.10m),
             Offer.InBags(LimingMaterial.FromAnalysis("hydrated lime", LimingForm.Hydrated, 132), Mass.FromPounds(50), 14.50m),
         ];

@@ -2,8 +2,8 @@ using PlotAgronomy.Nutrients;
 
 namespace PlotAgronomy.FieldQuestions.Nutrients;
 
-/// <summary>Two acres of alfalfa behind a plot: cut for hay, grazed by a neighbor's cattle, or left to the deer; then turned under for
-/// a plot of rye.</summary>
+/// <summary>Two acres of alfalfa behind a plot: cut for hay, grazed by a neighbor's cattle, or left to the deer; then turned
+/// under for a plot of rye.</summary>
 internal static class HayOrGrazing
 {
     internal static void Answer(TextWriter output)
@@ -37,7 +37,8 @@ internal static class HayOrGrazing
         }
 
         output.Tell(LegumeCredit.Find("kansas-alfalfa").For(LegumeStand.Earlier));
-        output.WriteLine($"Tennessee credits {string.Join(" and ", Institution.Find("Tennessee").LegumeCredits.Select(c => c.Legume))}.");
+        output.WriteLine("Tennessee credits "
+            + $"{string.Join(" and ", Institution.Find("Tennessee").LegumeCredits.Select(c => c.Legume))}.");
     }
 
     private static string Rates(CropRemoval removal) =>

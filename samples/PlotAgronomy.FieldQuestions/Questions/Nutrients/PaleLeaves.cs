@@ -3,8 +3,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.FieldQuestions.Nutrients;
 
-/// <summary>Pale oats on a limed plot. The report has phosphorus, potassium and manganese by Mehlich-3 and 2.4 % organic matter, and
-/// says nothing of sulfur.</summary>
+/// <summary>Pale oats on a limed plot. The report has phosphorus, potassium and manganese by Mehlich-3 and 2.4 % organic
+/// matter, and says nothing of sulfur.</summary>
 internal static class PaleLeaves
 {
     internal static void Answer(TextWriter output)

@@ -3,8 +3,8 @@ using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.FieldQuestions.Nutrients;
 
-/// <summary>A farm on a state line sends one sample to two laboratories: what the states say of corn, and which sample each wants.
-/// </summary>
+/// <summary>A farm on a state line sends one sample to two laboratories: what the states say of corn, and which sample each
+/// wants. </summary>
 internal static class StateLines
 {
     internal static void Answer(TextWriter output)
@@ -14,14 +14,17 @@ internal static class StateLines
             Laboratory = "two laboratories, one sample",
             SoilClass = SoilClass.Mineral,
             SampledDepth = Length.FromInches(6),
+            PrintedExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9),
             Readings =
             [
                 Read(SoilAnalyte.Phosphorus, 12, Extractant.BrayP1), Read(SoilAnalyte.Phosphorus, 17, Extractant.Mehlich3),
-                Read(SoilAnalyte.Potassium, 96, Extractant.AmmoniumAcetate), Read(SoilAnalyte.Potassium, 108, Extractant.Mehlich3),
+                Read(SoilAnalyte.Potassium, 96, Extractant.AmmoniumAcetate),
+                Read(SoilAnalyte.Potassium, 108, Extractant.Mehlich3),
             ],
-        }) with { ExchangeCapacity = CationCharge.FromMilliequivalentsPer100Grams(9) };
+        });
         var corn = CropUse.CarriedOff(CropRow.Corn, CropYield.FromBushelsPerAcre(120));
-        RecommendationSystem[] asked = [RecommendationSystem.TriState1995, RecommendationSystem.Kansas, RecommendationSystem.Oklahoma];
+        RecommendationSystem[] asked =
+            [RecommendationSystem.TriState1995, RecommendationSystem.Kansas, RecommendationSystem.Oklahoma];
         var systems = SystemComparison.For(soil, corn, asked);
         foreach (var row in systems.Rows)
         {
@@ -34,15 +37,15 @@ internal static class StateLines
         }
 
         var apart = systems.Disagreements.Select(d => $"{d}. {d.Why}");
-        foreach (string line in apart.Concat(systems.LeftOut.SelectMany(l => l.Unanswered, (l, u) => $"{l.System.Name}: {u.Reason}").Distinct()))
+        var silent = systems.LeftOut.SelectMany(l => l.Unanswered, (l, u) => $"{l.System.Name}: {u.Reason}").Distinct();
+        foreach (string line in apart.Concat(silent))
         {
             output.WriteLine(line);
         }
 
         foreach (var system in asked)
         {
-            var (least, most) = (system.ShallowestSample, system.DeepestSample);
-            output.WriteLine($"{system.Name}: cores {(most > least ? $"{Inches(least)} to {Inches(most)}" : Inches(least))} inches deep.");
+            output.WriteLine($"{system}: cores {Inches(system.ShallowestSample)} deep, at most {Inches(system.DeepestSample)}.");
         }
 
         output.Warn(systems.Findings.DistinctBy(f => f.Text));
@@ -53,5 +56,5 @@ internal static class StateLines
 
     private static string Whole(ApplicationRate rate) => Amounts.Print(rate, "lb/ac", 0);
 
-    private static string Inches(Length depth) => Amounts.Print(depth.Inches, 0);
+    private static string Inches(Length depth) => Amounts.Print(depth, "in", 0);
 }

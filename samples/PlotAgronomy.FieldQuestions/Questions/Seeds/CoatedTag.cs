@@ -27,8 +27,8 @@ internal static class CoatedTag
 
         var lot = SeedLot.FromTag(tag, tag.Components[0], "coated ladino");
         var maker = SeedAnalysis.CoatingFromBuildUp(poundsOfCoatingPerPoundOfSeed: 0.5);
-        output.WriteLine($"The tag's coat is {Amounts.Print(tag.Coating, 1)} of the weight; half a pound laid on each pound of seed, "
-            + $"as the folder says, would be {Amounts.Print(maker, 1)}.");
+        output.WriteLine($"The tag's coat is {Amounts.Print(tag.Coating, 1)} of the weight; half a pound laid on each pound "
+            + $"of seed, as the folder says, would be {Amounts.Print(maker, 1)}.");
 
         var plot = Area.FromAcres(0.33);
         var seeding = lot.BulkRate(PureLiveSeedRate.BroadcastPoundsPerAcre(4));

@@ -19,9 +19,10 @@ internal static class HowManySeeds
         var aim = SeedDensity.FromSeedsPerSquareFoot(target.HighPerSquareFoot);
         var drilled = aim.RateOf(counted, SowingMethod.Drilled);
         var rows = Length.FromInches(7.5);
-        output.WriteLine($"Drilled, that is {Pounds(drilled)} alive, {Amounts.Print(aim.InRows(rows).SeedsPerFoot, 1)} seeds a foot of row; "
-            + $"last year's rate of {Pounds(aim.RateOf(bought, SowingMethod.Drilled))} would lay "
-            + $"{Print(SeedDensity.FromRate(aim.RateOf(bought, SowingMethod.Drilled), counted).SeedsPerSquareFoot)} on each square foot.");
+        output.WriteLine($"Drilled, that is {Pounds(drilled)} alive, {Amounts.Print(aim.InRows(rows).SeedsPerFoot, 1)} seeds "
+            + $"a foot of row; last year's rate of {Pounds(aim.RateOf(bought, SowingMethod.Drilled))} would lay "
+            + $"{Print(SeedDensity.FromRate(aim.RateOf(bought, SowingMethod.Drilled), counted).SeedsPerSquareFoot)} on each "
+            + "square foot.");
 
         // The drill's chart stands at 70 lb; the tag says 98 % pure and 90 % germination.
         var tag = SeedAnalysis.FromFractions(Fraction.FromPercent(98), Fraction.FromPercent(90));
@@ -33,8 +34,8 @@ internal static class HowManySeeds
 
         var found = SeedDensity.FromRows(RowDensity.FromSeedsPerFoot(11), rows);
         var again = found.DrilledRateAfterLoss(Fraction.FromPercent(32), counted);
-        output.WriteLine($"Eleven plants counted in a foot of row are {Print(found.SeedsPerSquareFoot)} on a square foot; where a third "
-            + $"of the seed is lost, they took {Pounds(again)} of living seed.");
+        output.WriteLine($"Eleven plants counted in a foot of row are {Print(found.SeedsPerSquareFoot)} on a square foot; "
+            + $"where a third of the seed is lost, they took {Pounds(again)} of living seed.");
 
         var spread = BroadcastFactor.BroadcastFrom(drilled, SeedbedCover.DraggedOrRolled);
         var frost = BroadcastFactor.FrostSeededFrom(spread);

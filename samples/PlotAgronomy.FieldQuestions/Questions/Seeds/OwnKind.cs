@@ -1,8 +1,10 @@
+using PlotAgronomy.Blends;
 using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.FieldQuestions.Seeds;
 
-/// <summary>The co-op cleans a red clover of its own valley, smaller in the seed than the common one. No table knows it.</summary>
+/// <summary>The co-op cleans a red clover of its own valley, smaller in the seed than the common one. No table knows
+/// it.</summary>
 internal static class OwnKind
 {
     private const string Tag = """
@@ -36,9 +38,16 @@ internal static class OwnKind
         var rate = PureLiveSeedRate.BroadcastPoundsPerAcre(10);
         var usual = SeedDensity.FromRate(rate, common.RequireSeedCount());
         var alike = usual.RateOf(valley.RequireSeedCount(), SowingMethod.Broadcast);
-        output.WriteLine($"Ten pounds of the common clover lay {Amounts.Print(usual.SeedsPerSquareFoot, 0)} seeds on a square foot; "
-            + $"of the valley's, {Amounts.Print(alike.Rate, "lb/ac", 1)} do.");
+        output.WriteLine($"Ten pounds of the common clover lay {Amounts.Print(usual.SeedsPerSquareFoot, 0)} seeds on a "
+            + $"square foot; of the valley's, {Amounts.Print(alike.Rate, "lb/ac", 1)} do.");
         output.Tell(RateCheck.Against(valley, alike));
         output.Tell(lot.BulkRate(alike));
+
+        // Half of that under a thin stand of oats: is there room for both?
+        var oats = KindShare.FromShare(kinds.Find("winter oats"), 0.4);
+        var both = Blend.FromSharesOfFullStand(SowingMethod.Broadcast, KindShare.FromRate(valley, alike * 0.5), oats);
+        output.WriteLine($"Half as much under a thin stand of oats: {both.StandTotal}, "
+            + $"{Amounts.Print(both.BulkRate, "lb/ac", 0)} in all.");
+        output.Warn(both.Findings);
     }
 }

@@ -10,7 +10,8 @@ internal static class SowingDates
         var day = new DateOnly(2026, 9, 26);
         var region = PlantingRegion.Find("South");
         output.WriteLine($"{region.Name}: {region.Covers}.");
-        foreach (var kind in new[] { "crimson clover", "winter oats", "purple top turnip", "alsike clover" }.Select(KindCatalog.Standard.Find))
+        string[] bags = ["crimson clover", "winter oats", "purple top turnip", "alsike clover"];
+        foreach (var kind in bags.Select(KindCatalog.Standard.Find))
         {
             var read = PlantingWindow.Published(kind, region);
             var windows = read.IsEmpty ? PlantingWindow.FromMemory(kind, region) : read;

@@ -12,8 +12,8 @@ internal static class Sprouts
         var hard = Fraction.FromPercent(6);
         var tag = SeedAnalysis.FromFractions(pure, Fraction.FromPercent(85), hard);
         var paper = GerminationTest.FromCount(germinated: 72, seeds: 100);
-        output.WriteLine($"Counted: {paper}; two of three such counts lie within {Amounts.Print(100 * paper.StandardError, 1)} points "
-            + "of the truth.");
+        output.WriteLine($"Counted: {paper}; two of three such counts lie within "
+            + $"{Amounts.Print(100 * paper.StandardError, 1)} points of the truth.");
         var home = HomeTestVerdict.Compare(tag, paper);
         output.Tell(home);
         output.Tell(GerminationTolerance.Compare(tag.Germination, retest: paper.Germination));
@@ -32,6 +32,7 @@ internal static class Sprouts
 
         var fresh = SeedAnalysis.FromFractions(Fraction.FromPercent(99), Fraction.FromPercent(90), Fraction.FromPercent(2));
         decimal price = PureLiveSeed.BreakEvenPrice(2.40m, bag, fresh, rule);
-        output.WriteLine($"At 2.40 a pound for this one, the fresh bag is the better buy below {Amounts.Print((double)price, 2)} a pound.");
+        output.WriteLine("At 2.40 a pound for this one, the fresh bag is the better buy below "
+            + $"{Amounts.Print((double)price, 2)} a pound.");
     }
 }

@@ -19,15 +19,16 @@ internal static class ExchangeCapacity
             PrintedExchangeCapacity = printed,
             Readings =
             [
-                Ppm(SoilAnalyte.Calcium, 940), Ppm(SoilAnalyte.Magnesium, 132), Ppm(SoilAnalyte.Potassium, 109), Ppm(SoilAnalyte.Sodium, 18),
+                Ppm(SoilAnalyte.Calcium, 940), Ppm(SoilAnalyte.Magnesium, 132), Ppm(SoilAnalyte.Potassium, 109),
+                Ppm(SoilAnalyte.Sodium, 18),
             ],
         };
         output.WriteLine($"A lime test index of {Amounts.Print(buffer.LimeTestIndex, 0)} is a {buffer}.");
         output.WriteLine($"Ways to count the acidity from it: {string.Join("; ", AcidityTerm.For(SoilBuffer.Smp))}.");
         foreach (var balance in CationBalance.ByEveryTerm(report))
         {
-            output.WriteLine($"By {balance.Term}: {Charge(balance.Capacity)}, {Print(balance.BaseSaturation)} of it bases; bases alone "
-                + $"{Charge(balance.BaseSum)}.");
+            output.WriteLine($"By {balance.Term}: {Charge(balance.Capacity)}, {Print(balance.BaseSaturation)} of it bases; "
+                + $"bases alone {Charge(balance.BaseSum)}.");
         }
 
         output.WriteLine($"Each term rounded to a tenth, as it is printed, with sodium counted (printed: {Charge(printed)}):");
@@ -35,7 +36,8 @@ internal static class ExchangeCapacity
 
         // A laboratory that scoops its samples prints by volume; a cubic centimeter of this soil weighs 1.08 grams.
         var byVolume = CationCharge.FromMilliequivalentsPer100CubicCentimeters(10.9);
-        output.WriteLine($"{byVolume} in a scooped sample is {Charge(byVolume.ByWeight(Density.FromGramsPerCubicCentimeter(1.08)))}.");
+        output.WriteLine($"{byVolume} in a scooped sample is "
+            + $"{Charge(byVolume.ByWeight(Density.FromGramsPerCubicCentimeter(1.08)))}.");
     }
 
     private static SoilReading Ppm(SoilAnalyte analyte, double value) =>

@@ -75,13 +75,13 @@ public sealed class SownKind
         {
             if (PoundsOfPlannedLot > 0)
             {
-                string name = FromOthers.IsEmpty ? Planned.Kind.ShortName : Planned.Offer.Item.ToString();
+                string name = FromOthers.IsEmpty ? Planned.Kind.ShortName : Named(Planned.Offer);
                 yield return new() { Name = name, Mass = OfPlanned };
             }
 
             foreach (var other in FromOthers)
             {
-                yield return new() { Name = other.Offer.Item.ToString(), Mass = other.Weight };
+                yield return new() { Name = Named(other.Offer), Mass = other.Weight };
             }
         }
     }
@@ -150,6 +150,8 @@ public sealed class SownKind
             BlendWork.Weight(Part.Component, acres, Weight.Pounds),
         ];
     }
+
+    private static string Named(Offer<SeedLot> offer) => $"{offer.Item.Kind.ShortName} (lot {offer.Item.Label})";
 
     /// <summary>Why more ground is sown than the plot has; nothing where it is not.</summary>
     private ImmutableArray<WorkedLine> GroundLine
