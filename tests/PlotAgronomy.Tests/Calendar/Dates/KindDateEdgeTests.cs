@@ -8,13 +8,19 @@ namespace PlotAgronomy.Tests.Calendar;
 /// <summary>Red clover in the central states (KIND-UKY-RED): 1 February to 15 April, and 1 August to 15 September.</summary>
 public class KindDateEdgeTests
 {
-    private static readonly FrostDates Frost = FrostDates.FromQuantiles(Temperature.FromDegreesFahrenheit(32), new(2026, 10, 3), new(2026, 10, 15), new(2026, 11, 1));
+    private static readonly FrostDates Frost = FrostDates.FromQuantiles(
+        Temperature.FromDegreesFahrenheit(32),
+        new(2026, 10, 3),
+        new(2026, 10, 15),
+        new(2026, 11, 1)
+    );
 
     private static CropKind Clover => KindCatalog.Standard.Find("medium-red-clover");
 
     private static PlantingRegion Central => PlantingRegion.Find("central");
 
-    private static KindDates On(int month, int day, FrostDates? frost = null) => KindDates.Of(Clover, new(2026, month, day), Central, frost);
+    private static KindDates On(int month, int day, FrostDates? frost = null) =>
+        KindDates.Of(Clover, new(2026, month, day), Central, frost);
 
     [Theory]
     [InlineData(1, 31, false)]
@@ -71,7 +77,10 @@ public class KindDateEdgeTests
     [Fact]
     public void Forage_is_counted_on_from_the_sowing_and_back_from_the_frost()
     {
-        var oats = KindCatalog.Standard.Find("spring-oats") with { UsableForage = new DayRange { From = 30, To = 45, Evidence = Origin.FromUser("the case") } };
+        var oats = KindCatalog.Standard.Find("spring-oats") with
+        {
+            UsableForage = new DayRange { From = 30, To = 45, Evidence = Origin.FromUser("the case") },
+        };
         var dates = KindDates.Of(oats, new(2026, 8, 1), null, Frost);
         Assert.Equal((new DateOnly(2026, 8, 31), new DateOnly(2026, 9, 15)), (dates.ForageFrom!.Value, dates.ForageBy!.Value));
         Assert.Equal(new DateOnly(2026, 9, 3), dates.LastBeforeFrost);

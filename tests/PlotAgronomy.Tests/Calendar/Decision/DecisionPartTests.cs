@@ -100,7 +100,10 @@ public class DecisionPartTests
         Assert.Equal([7, 8, 9, 10, 11], run.Days.Select(d => d.Date.Day));
         Assert.Equal(new DateOnly(2026, 9, 10), run.First);
         Assert.Equal([10, 11], DayRun.Of(forecast, null, TimeZoneInfo.Utc)!.Days.Select(d => d.Date.Day));
-        Assert.Equal([10, 11], DayRun.Of(forecast, WeatherHistory.FromDays([Seen(7), Seen(8)]), TimeZoneInfo.Utc)!.Days.Select(d => d.Date.Day));
+        Assert.Equal(
+            [10, 11],
+            DayRun.Of(forecast, WeatherHistory.FromDays([Seen(7), Seen(8)]), TimeZoneInfo.Utc)!.Days.Select(d => d.Date.Day)
+        );
     }
 
     [Theory]
@@ -108,7 +111,11 @@ public class DecisionPartTests
     [InlineData(30, null, false)]
     [InlineData(49, null, false)]
     [InlineData(50, 0, false)]
-    public void Dry_hours_end_where_rain_is_as_likely_as_not_and_work_where_it_is_reckoned_with(double chance, int? hours, bool isEnough)
+    public void Dry_hours_end_where_rain_is_as_likely_as_not_and_work_where_it_is_reckoned_with(
+        double chance,
+        int? hours,
+        bool isEnough
+    )
     {
         var forecast = WeatherForecast.FromLines([Told(10, chance), Told(11)], TimeZoneInfo.Utc);
         Assert.Equal(hours, DryHours.On(new(2026, 9, 10), forecast, TimeZoneInfo.Utc));
@@ -129,13 +136,33 @@ public class DecisionPartTests
     public void What_a_decision_cannot_do_without_is_refused_by_name()
     {
         Assert.Equal("Kind", Assert.Throws<ArgumentNullException>(() => new KindToSow { Kind = null!, Placement = SeedPlacement.PressedIn }).ParamName);
-        Assert.ThrowsAny<ArgumentException>(() => new KindToSow { Kind = KindCatalog.Standard.Find("kale"), Placement = (SeedPlacement)99 });
+        Assert.ThrowsAny<ArgumentException>(() => new KindToSow
+        {
+            Kind = KindCatalog.Standard.Find("kale"),
+            Placement = (SeedPlacement)99,
+        });
         var kale = new KindToSow { Kind = KindCatalog.Standard.Find("kale"), Placement = SeedPlacement.PressedIn };
         var forecast = WeatherForecast.FromLines([Told(10)], TimeZoneInfo.Utc);
-        Assert.ThrowsAny<ArgumentException>(() => new DecisionRequest { Kinds = [], Forecast = forecast, Zone = TimeZoneInfo.Utc });
-        Assert.ThrowsAny<ArgumentException>(() => new DecisionRequest { Kinds = [kale], Forecast = null!, Zone = TimeZoneInfo.Utc });
+        Assert.ThrowsAny<ArgumentException>(() => new DecisionRequest
+        {
+            Kinds = [],
+            Forecast = forecast,
+            Zone = TimeZoneInfo.Utc,
+        });
+        Assert.ThrowsAny<ArgumentException>(() => new DecisionRequest
+        {
+            Kinds = [kale],
+            Forecast = null!,
+            Zone = TimeZoneInfo.Utc,
+        });
         Assert.ThrowsAny<ArgumentException>(() => new DecisionRequest { Kinds = [kale], Forecast = forecast, Zone = null! });
-        Assert.ThrowsAny<ArgumentException>(() => new DecisionRequest { Kinds = [kale], Forecast = forecast, Zone = TimeZoneInfo.Utc, Texture = (SoilTexture)99 });
+        Assert.ThrowsAny<ArgumentException>(() => new DecisionRequest
+        {
+            Kinds = [kale],
+            Forecast = forecast,
+            Zone = TimeZoneInfo.Utc,
+            Texture = (SoilTexture)99,
+        });
         Assert.Throws<ArgumentNullException>(() => PlantingDecision.Of(null!));
     }
 }

@@ -45,7 +45,13 @@ public class TaskDateTests
     [Fact]
     public void A_sample_is_taken_by_the_day_that_was_chosen()
     {
-        var chosen = new SeasonRequest { SowOn = SowOn, Passes = [Rye], Ground = GroundWork.Tilled, Chosen = new() { SampleBy = new(2026, 8, 1), TestOn = new(2026, 8, 3), LateTestOn = new(2026, 11, 1) } };
+        var chosen = new SeasonRequest
+        {
+            SowOn = SowOn,
+            Passes = [Rye],
+            Ground = GroundWork.Tilled,
+            Chosen = new() { SampleBy = new(2026, 8, 1), TestOn = new(2026, 8, 3), LateTestOn = new(2026, 11, 1) },
+        };
         Assert.Equal((new DateOnly(2026, 3, 16), new DateOnly(2026, 8, 1)), Days(chosen, TaskAnchor.Sample, -180, -90));
         Assert.Equal(On(8, 3), Days(chosen, TaskAnchor.Retest, -14, 7));
         Assert.Equal(On(11, 1, 11, 8), Days(chosen, TaskAnchor.LateTest, 0, 7));
@@ -54,7 +60,14 @@ public class TaskDateTests
     [Fact]
     public void A_sowing_over_several_days_has_no_day_to_count_from_once_it_is_sown()
     {
-        var spread = new SeasonRequest { SowOn = SowOn, SowFrom = SowOn.AddDays(-2), SowTo = SowOn.AddDays(3), Passes = [Rye], Ground = GroundWork.Tilled };
+        var spread = new SeasonRequest
+        {
+            SowOn = SowOn,
+            SowFrom = SowOn.AddDays(-2),
+            SowTo = SowOn.AddDays(3),
+            Passes = [Rye],
+            Ground = GroundWork.Tilled,
+        };
         Assert.Equal(On(9, 10, 9, 15), Days(spread, TaskAnchor.SowingDay, 0, 0));
         Assert.Null(Days(spread, TaskAnchor.Sown, 20, 30));
         Assert.Equal(On(9, 12), Days(Sowing, TaskAnchor.SowingDay, 0, 0));
@@ -64,7 +77,13 @@ public class TaskDateTests
     [Fact]
     public void The_interval_of_a_label_goes_before_the_sowing()
     {
-        var labelled = new SeasonRequest { SowOn = SowOn, Passes = [Rye], Ground = GroundWork.Tilled, Weeds = new WeedControl { Way = WeedWay.Herbicide, LabelDays = 30 } };
+        var labelled = new SeasonRequest
+        {
+            SowOn = SowOn,
+            Passes = [Rye],
+            Ground = GroundWork.Tilled,
+            Weeds = new WeedControl { Way = WeedWay.Herbicide, LabelDays = 30 },
+        };
         Assert.Equal(On(8, 6, 8, 13), Days(labelled, TaskAnchor.Label, -7, 0));
         Assert.Null(Days(Sowing, TaskAnchor.Label, -7, 0));
     }
@@ -75,7 +94,15 @@ public class TaskDateTests
     [InlineData(240, 255, 2026, 9, 12, 9, 12)] // its last day
     [InlineData(240, 254, 2027, 8, 28, 9, 11)]
     [InlineData(300, 310, 2026, 10, 27, 11, 6)] // still to come
-    public void A_stretch_of_the_year_is_the_one_that_comes(int low, int high, int year, int month, int day, int toMonth, int toDay)
+    public void A_stretch_of_the_year_is_the_one_that_comes(
+        int low,
+        int high,
+        int year,
+        int month,
+        int day,
+        int toMonth,
+        int toDay
+    )
     {
         Assert.Equal(On(month, day, toMonth, toDay, year), Days(Sowing, TaskAnchor.ThisYear, low, high));
         Assert.Equal(On(month, day, toMonth, toDay, year), Days(Sowing, TaskAnchor.AfterSowing, low, high));
@@ -86,7 +113,14 @@ public class TaskDateTests
     [Fact]
     public void The_next_year_the_frost_and_the_next_sample_have_days_of_their_own()
     {
-        var known = new SeasonRequest { SowOn = SowOn, Passes = [Rye], Ground = GroundWork.Tilled, KillingFrost = new(2026, 10, 20), NextSampleOn = new(2029, 3, 1) };
+        var known = new SeasonRequest
+        {
+            SowOn = SowOn,
+            Passes = [Rye],
+            Ground = GroundWork.Tilled,
+            KillingFrost = new(2026, 10, 20),
+            NextSampleOn = new(2029, 3, 1),
+        };
         Assert.Equal(On(3, 1, 3, 31, 2027), Days(known, TaskAnchor.NextYear, 60, 90));
         Assert.Null(Days(Undated, TaskAnchor.NextYear, 60, 90));
         Assert.Equal(On(10, 6, 10, 20), Days(known, TaskAnchor.Frost, -14, 0));
@@ -105,10 +139,19 @@ public class TaskDateTests
         Assert.Equal("in the last 2 weeks before sowing", Said(TaskAnchor.Sowing, -14, 0));
         var standing = new SeasonRequest { SowOn = null, IsStanding = true, Passes = [Rye], Ground = null };
         Assert.Equal("in the last 2 weeks before the planting day", Said(TaskAnchor.Sowing, -14, 0, standing));
-        Assert.Equal("in the last 2 weeks before the planting day", Said(TaskAnchor.Lime, -14, 0, new SeasonRequest { SowOn = null, Passes = [], Ground = null }));
+        Assert.Equal(
+            "in the last 2 weeks before the planting day",
+            Said(TaskAnchor.Lime, -14, 0, new SeasonRequest { SowOn = null, Passes = [], Ground = null })
+        );
         Assert.Equal("on the day of sowing", Said(TaskAnchor.SowingDay, -3, 3));
         Assert.Equal("so many days before sowing as the label asks for", Said(TaskAnchor.Label, -7, 0));
-        var labelled = new SeasonRequest { SowOn = null, Passes = [Rye], Ground = null, Weeds = new WeedControl { Way = WeedWay.Herbicide, LabelDays = 14 } };
+        var labelled = new SeasonRequest
+        {
+            SowOn = null,
+            Passes = [Rye],
+            Ground = null,
+            Weeds = new WeedControl { Way = WeedWay.Herbicide, LabelDays = 14 },
+        };
         Assert.Equal("2 to 3 weeks before sowing", Said(TaskAnchor.Label, -7, 0, labelled));
         Assert.Equal("counted back from the day it is killed", Said(TaskAnchor.Smother, 0, 0));
         Assert.Equal("in the last 2 weeks before sowing", Said(TaskAnchor.Kill, 0, 0));

@@ -56,7 +56,10 @@ public class ProductFindingTests
         Assert.Contains("fertilizer-seed-contact", Codes(atSeed, "46-0-0"));
         Assert.Contains("fertilizer-seed-contact", Codes(atSeed, "0-0-60"));
         Assert.DoesNotContain("fertilizer-seed-contact", Codes(atSeed, "0-46-0"));
-        Assert.Contains("fertilizer-seed-contact", Codes(new FieldConditions { SeedRowLimit = SeedPlacedLimit.All[0] }, "0-0-60"));
+        Assert.Contains(
+            "fertilizer-seed-contact",
+            Codes(new FieldConditions { SeedRowLimit = SeedPlacedLimit.All[0] }, "0-0-60")
+        );
         Assert.DoesNotContain("fertilizer-boron-with-seed", Codes(atSeed, "0-0-60"));
     }
 

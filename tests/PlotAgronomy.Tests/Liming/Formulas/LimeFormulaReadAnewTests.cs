@@ -25,7 +25,10 @@ public class LimeFormulaReadAnewTests
             foreach (double target in formula.Targets)
             {
                 var cell = cells.SingleOrDefault(r => r.Number("reading") == reading && r.Number("target_ph") == target);
-                Assert.Equal(cell is null ? null : LimeUnits.PoundsPerAcre(cell, "rate"), formula.PoundsPerAcre(reading, Soil, target));
+                Assert.Equal(
+                    cell is null ? null : LimeUnits.PoundsPerAcre(cell, "rate"),
+                    formula.PoundsPerAcre(reading, Soil, target)
+                );
             }
         }
     }
@@ -100,7 +103,8 @@ public class LimeFormulaReadAnewTests
     [InlineData("tri-state-1995-smp", false)]
     [InlineData("oregon-2025-sikora", false)]
     [InlineData("vermont-aluminum", false)]
-    public void Only_two_methods_read_the_water_pH_itself(string id, bool isRead) => Assert.Equal(isRead, ReadAnew(id).ReadsWaterPh);
+    public void Only_two_methods_read_the_water_pH_itself(string id, bool isRead) =>
+        Assert.Equal(isRead, ReadAnew(id).ReadsWaterPh);
 
     [Theory]
     [InlineData(SoilTexture.SandyLoam, 8)]

@@ -49,7 +49,11 @@ public class NitrogenWorkingTests
     [Fact]
     public void A_table_in_pounds_takes_a_yield_in_tons() =>
         // SOIL-OK1, sorghum: 50 lb at 3000, 70 at 4000; 1.75 ton are 3500 lb.
-        Assert.EndsWith(" = 60 lb/ac", Assert.Single(Work("oklahoma-sorghum", CropYield.FromTonsPerAcre(1.75))), StringComparison.Ordinal);
+        Assert.EndsWith(
+            " = 60 lb/ac",
+            Assert.Single(Work("oklahoma-sorghum", CropYield.FromTonsPerAcre(1.75))),
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Without_a_figure_nothing_is_laid_out()

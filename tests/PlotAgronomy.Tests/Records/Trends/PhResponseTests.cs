@@ -10,13 +10,24 @@ public class PhResponseTests
 {
     private static readonly DateOnly Limed = Books.Day(2023, 4, 1);
 
-    private static SoilReportEntry Sampled(DateOnly on, double ph, string laboratory = "county laboratory") => new() { On = on, Plot = Books.North, Report = Books.Report(ph, 20, laboratory) };
+    private static SoilReportEntry Sampled(DateOnly on, double ph, string laboratory = "county laboratory") => new()
+    {
+        On = on,
+        Plot = Books.North,
+        Report = Books.Report(ph, 20, laboratory),
+    };
 
     private static NeedEntry Need(double tons = 2, DateOnly? on = null) => new()
     {
         On = on ?? Books.Day(2023, 3, 10),
         Plot = Books.North,
-        Lime = LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(tons), 6.5, Length.FromInches(6), LimeBasis.GroundLimestone, Institution.NorthCarolina),
+        Lime = LimeRate.FromBasis(
+            ApplicationRate.FromShortTonsPerAcre(tons),
+            6.5,
+            Length.FromInches(6),
+            LimeBasis.GroundLimestone,
+            Institution.NorthCarolina
+        ),
     };
 
     private static LimeEntry Lime(double pounds, DateOnly? on = null, LimingMaterial? material = null) => new()
@@ -27,7 +38,8 @@ public class PhResponseTests
         Loads = [SpreadLoad.FromWeight(Mass.FromPounds(pounds))],
     };
 
-    private static Answer<PhResponse> Of(params BookEntry[] entries) => PhResponse.Of(PlotBook.Empty.With("a", entries), Books.North, Area.FromAcres(1), Books.Day(2025, 6, 1));
+    private static Answer<PhResponse> Of(params BookEntry[] entries) =>
+        PhResponse.Of(PlotBook.Empty.With("a", entries), Books.North, Area.FromAcres(1), Books.Day(2025, 6, 1));
 
     [Fact]
     public void A_reading_of_the_day_of_the_lime_is_one_before_it_and_the_last_one_counts()
@@ -60,20 +72,33 @@ public class PhResponseTests
 
     [Fact]
     public void Where_the_pH_is_above_the_target_already_no_rise_is_promised() =>
-        Assert.Equal(6.7 + 0.2772, Of(Sampled(Limed, 6.7), Need(), Lime(4000), Sampled(Limed.AddDays(790), 6.7)).Value.PromisedHigh, 1e-3);
+        Assert.Equal(
+            6.7 + 0.2772,
+            Of(Sampled(Limed, 6.7), Need(), Lime(4000), Sampled(Limed.AddDays(790), 6.7)).Value.PromisedHigh,
+            1e-3
+        );
 
     [Fact]
     public void Without_lime_or_a_need_of_it_no_answer_is_needed_and_a_later_need_is_none_yet()
     {
         Assert.Equal(AnswerState.NoneNeeded, Of(Sampled(Limed, 5.5), Need()).State);
-        Assert.Equal(AnswerState.NoneNeeded, Of(Sampled(Limed, 5.5), Need(tons: 0), Lime(4000), Sampled(Limed.AddDays(790), 6.4)).State);
-        Assert.Equal("record-ask-lime-need", Assert.Single(Of(Sampled(Limed, 5.5), Need(on: Books.Day(2025, 6, 2)), Lime(4000)).Questions).Code);
+        Assert.Equal(
+            AnswerState.NoneNeeded,
+            Of(Sampled(Limed, 5.5), Need(tons: 0), Lime(4000), Sampled(Limed.AddDays(790), 6.4)).State
+        );
+        Assert.Equal(
+            "record-ask-lime-need",
+            Assert.Single(Of(Sampled(Limed, 5.5), Need(on: Books.Day(2025, 6, 2)), Lime(4000)).Questions).Code
+        );
         Assert.Equal(AnswerState.NoneNeeded, Of(Sampled(Limed, 5.5), Need(), Lime(4000, Books.Day(2025, 6, 2))).State);
     }
 
     [Fact]
     public void A_reading_of_after_the_day_asked_is_not_counted() =>
-        Assert.Equal("record-ask-ph-after", Assert.Single(Of(Sampled(Limed, 5.5), Need(), Lime(4000), Sampled(Books.Day(2025, 6, 2), 6.4)).Questions).Code);
+        Assert.Equal(
+            "record-ask-ph-after",
+            Assert.Single(Of(Sampled(Limed, 5.5), Need(), Lime(4000), Sampled(Books.Day(2025, 6, 2), 6.4)).Questions).Code
+        );
 
     [Fact]
     public void A_lime_whose_strength_is_not_known_is_asked_about()
