@@ -96,7 +96,8 @@ public class DecisionPartTests
     public void Observed_days_count_as_far_back_as_none_is_missing()
     {
         var forecast = WeatherForecast.FromLines([Told(10), Told(11)], TimeZoneInfo.Utc);
-        var run = DayRun.Of(forecast, WeatherHistory.FromDays([Seen(5), Seen(6, isWhole: false), Seen(7), Seen(8), Seen(9)]), TimeZoneInfo.Utc)!;
+        var seen = WeatherHistory.FromDays([Seen(5), Seen(6, isWhole: false), Seen(7), Seen(8), Seen(9)]);
+        var run = DayRun.Of(forecast, seen, TimeZoneInfo.Utc)!;
         Assert.Equal([7, 8, 9, 10, 11], run.Days.Select(d => d.Date.Day));
         Assert.Equal(new DateOnly(2026, 9, 10), run.First);
         Assert.Equal([10, 11], DayRun.Of(forecast, null, TimeZoneInfo.Utc)!.Days.Select(d => d.Date.Day));
@@ -135,7 +136,12 @@ public class DecisionPartTests
     [Fact]
     public void What_a_decision_cannot_do_without_is_refused_by_name()
     {
-        Assert.Equal("Kind", Assert.Throws<ArgumentNullException>(() => new KindToSow { Kind = null!, Placement = SeedPlacement.PressedIn }).ParamName);
+        var refused = Assert.Throws<ArgumentNullException>(() => new KindToSow
+        {
+            Kind = null!,
+            Placement = SeedPlacement.PressedIn,
+        });
+        Assert.Equal("Kind", refused.ParamName);
         Assert.ThrowsAny<ArgumentException>(() => new KindToSow
         {
             Kind = KindCatalog.Standard.Find("kale"),

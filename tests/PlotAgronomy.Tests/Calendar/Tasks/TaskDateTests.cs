@@ -135,7 +135,8 @@ public class TaskDateTests
     [Fact]
     public void Without_days_the_anchor_is_said_in_words()
     {
-        string Said(TaskAnchor anchor, int low, int high, SeasonRequest? request = null) => new TaskDates(request ?? Undated, null).Words(anchor, low, high);
+        string Said(TaskAnchor anchor, int low, int high, SeasonRequest? request = null) =>
+            new TaskDates(request ?? Undated, null).Words(anchor, low, high);
         Assert.Equal("in the last 2 weeks before sowing", Said(TaskAnchor.Sowing, -14, 0));
         var standing = new SeasonRequest { SowOn = null, IsStanding = true, Passes = [Rye], Ground = null };
         Assert.Equal("in the last 2 weeks before the planting day", Said(TaskAnchor.Sowing, -14, 0, standing));

@@ -54,15 +54,20 @@ public class BalanceTests
             (Bag("0-0-60", 10).Item, ApplicationRate.FromPoundsPerAcre(50))
         );
         Assert.Equal(
-            [(PlantNutrient.Nitrogen, 15.0, 10.0, true), (PlantNutrient.Phosphate, 0.0, 20.0, false), (PlantNutrient.Potash, 0.0, 30.0, false), (PlantNutrient.Sulfur, 5.0, 0.0, true)],
-            balances.Select(b => (b.Nutrient, b.AtLeast.PoundsPerAcre, Math.Round(b.Delivered.PoundsPerAcre, 9, MidpointRounding.ToEven), b.IsAsked))
+            [
+                (PlantNutrient.Nitrogen, 15.0, 10.0, true),
+                (PlantNutrient.Phosphate, 0.0, 20.0, false),
+                (PlantNutrient.Potash, 0.0, 30.0, false),
+                (PlantNutrient.Sulfur, 5.0, 0.0, true),
+            ],
+            balances.Select(b => (b.Nutrient, b.AtLeast.PoundsPerAcre, Pounds(b), b.IsAsked))
         );
         var ofGrade = NutrientBalances.Of(
             [Target(PlantNutrient.Nitrogen, 15)],
             FertilizerAnalysis.FromGrade("10-20-0"),
             ApplicationRate.FromPoundsPerAcre(100)
         );
-        Assert.Equal([10.0, 20.0], ofGrade.Select(b => Math.Round(b.Delivered.PoundsPerAcre, 9, MidpointRounding.ToEven)));
+        Assert.Equal([10.0, 20.0], ofGrade.Select(Pounds));
     }
 
     [Theory]
@@ -86,7 +91,9 @@ public class BalanceTests
     public void What_is_to_be_weighed_out_and_what_is_left_are_named()
     {
         // 1.7 bags of 50 lb are 85 lb; of two bags 15 lb are left.
-        string said = RoundedAmounts.For(Bag("10-10-10", 12), ApplicationRate.FromPoundsPerAcre(85), Need(8, 8, 8), Area.FromAcres(1)).Findings.Single(f => f.Code == "fertilizer-weigh-out").Text;
+        var rate = ApplicationRate.FromPoundsPerAcre(85);
+        var amounts = RoundedAmounts.For(Bag("10-10-10", 12), rate, Need(8, 8, 8), Area.FromAcres(1));
+        string said = amounts.Findings.Single(f => f.Code == "fertilizer-weigh-out").Text;
         Assert.Contains("18 %", said, StringComparison.Ordinal);
         Assert.Contains("spread 85 lb and keep 15 lb", said, StringComparison.Ordinal);
     }
@@ -138,4 +145,7 @@ public class BalanceTests
         Assert.Equal(3, under.Count);
         Assert.All(under, f => Assert.Contains("30 %", f.Text, StringComparison.Ordinal));
     }
+
+    private static double Pounds(NutrientBalance balance) =>
+        Math.Round(balance.Delivered.PoundsPerAcre, 9, MidpointRounding.ToEven);
 }

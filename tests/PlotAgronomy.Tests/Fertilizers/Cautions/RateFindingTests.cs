@@ -106,8 +106,11 @@ public class RateFindingTests
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
-    public void Without_a_soil_test_no_rate_can_be_judged(bool hasTest) =>
-        Assert.Equal(!hasTest, Codes(Balance(PlantNutrient.Potash, 40, 40), new FieldConditions { HasSoilTest = hasTest }).Contains("fertilizer-no-soil-test"));
+    public void Without_a_soil_test_no_rate_can_be_judged(bool hasTest)
+    {
+        string[] codes = Codes(Balance(PlantNutrient.Potash, 40, 40), new FieldConditions { HasSoilTest = hasTest });
+        Assert.Equal(!hasTest, codes.Contains("fertilizer-no-soil-test"));
+    }
 
     /// <summary>A quarter more, or 10 lb, whichever is more; where none is needed 20 lb.</summary>
     [Theory]

@@ -12,7 +12,12 @@ public class LimeFormulaReadAnewTests
         LimeFormulaReader.Read(CsvTable.Embedded("Liming/Data/methods.csv").Rows.Single(r => r.Text("id") == id));
 
     public static TheoryData<string> Tables =>
-        [.. CsvTable.Embedded("Liming/Data/tables.csv").Rows.Select(r => r.Text("method_id")).Distinct().Where(id => id != "pennsylvania-turf")];
+        [
+            .. CsvTable.Embedded("Liming/Data/tables.csv")
+                .Rows.Select(r => r.Text("method_id"))
+                .Distinct()
+                .Where(id => id != "pennsylvania-turf"),
+        ];
 
     [Theory, MemberData(nameof(Tables))]
     public void Every_printed_cell_is_found_and_none_where_the_table_is_blank(string id)

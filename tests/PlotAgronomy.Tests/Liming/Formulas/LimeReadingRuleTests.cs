@@ -32,9 +32,12 @@ public class LimeReadingRuleTests
     }
 
     [Fact]
-    public void Pennsylvania_answers_to_its_high_target_without_the_water_pH() =>
+    public void Pennsylvania_answers_to_its_high_target_without_the_water_pH()
+    {
         // LIME-S8: 1000 lb a meq to 7.0, and no least rate there.
-        Assert.Equal(3000, Need("pennsylvania-field", Report(null) with { ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(3) }, 7.0).Rate!.OfBasis.PoundsPerAcre, 1e-9);
+        var report = Report(null) with { ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(3) };
+        Assert.Equal(3000, Need("pennsylvania-field", report, 7.0).Rate!.OfBasis.PoundsPerAcre, 1e-9);
+    }
 
     [Fact]
     public void A_buffer_that_was_read_twice_is_not_replaced_by_the_next()

@@ -49,7 +49,10 @@ public class LimeWorkingTests
     public void Missouri_goes_from_the_carbonate_of_a_meq_to_the_rate() =>
         // LIME-S17 and the definition of ENM: 50 x 10 x 2 million lb x 800 / 2,000 = 400 lb of ENM; 3 meq take three times that.
         Assert.Equal(
-            [("ENM for each meq", "50 x 10 x 0.3 x 6.67 x 800 / 2,000 = 400 lb ENM/ac"), ("Base rate", "400 x 3 = 1,200 lb ENM/ac")],
+            [
+                ("ENM for each meq", "50 x 10 x 0.3 x 6.67 x 800 / 2,000 = 400 lb ENM/ac"),
+                ("Base rate", "400 x 3 = 1,200 lb ENM/ac"),
+            ],
             Work("missouri-woodruff", Acid(5.5, 3), 7.0)
         );
 
@@ -93,7 +96,8 @@ public class LimeWorkingTests
             "row 4.8, to pH 5.6: 6.1 ton/ac",
             Assert.Single(Work("oregon-2025-sikora", Report(5.0, SoilBuffer.Sikora, 4.8), 5.6)).Numbers
         );
-        var vermont = Report(6.0) with { Readings = [SoilReading.FromPrinted(SoilAnalyte.Aluminum, 50, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)] };
+        var aluminum = SoilReading.FromPrinted(SoilAnalyte.Aluminum, 50, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan);
+        var vermont = Report(6.0) with { Readings = [aluminum] };
         Assert.Equal([("Base rate", "pH 6, aluminum 50 ppm: 2 ton/ac")], Work("vermont-aluminum", vermont, 6.5));
         // The garden table's first row on loam: 16 lb/100 ft2 are 16 x 435.6 / 2000 = 3.48 ton/ac.
         Assert.Equal(

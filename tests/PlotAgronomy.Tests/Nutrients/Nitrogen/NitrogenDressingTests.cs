@@ -42,7 +42,8 @@ public class NitrogenDressingTests
     public void A_fixed_part_and_the_rest_make_the_whole()
     {
         // SOIL-SC3: 30 lb at planting, the rest of 90 in February; of 25 that are left, 25 and none.
-        double[] Parts(double reduction) => [.. NitrogenRule.Find("south-carolina-small-grain").Answer(reduction: Rate(reduction)).Doses.Select(d => d.High.PoundsPerAcre)];
+        var rule = NitrogenRule.Find("south-carolina-small-grain");
+        double[] Parts(double reduction) => [.. rule.Answer(reduction: Rate(reduction)).Doses.Select(d => d.High.PoundsPerAcre)];
         Assert.Equal([30, 60], Parts(0));
         Assert.Equal([25, 0], Parts(65));
     }

@@ -22,7 +22,15 @@ public class OwedDateTests
         Plot = Books.North,
         Phosphate = Rate(phosphate),
         Nitrogen = Rate(nitrogen),
-        Lime = limeTons is { } tons ? LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(tons), 6.5, Length.FromInches(6), LimeBasis.GroundLimestone, Institution.NorthCarolina) : null,
+        Lime = limeTons is { } tons
+            ? LimeRate.FromBasis(
+                ApplicationRate.FromShortTonsPerAcre(tons),
+                6.5,
+                Length.FromInches(6),
+                LimeBasis.GroundLimestone,
+                Institution.NorthCarolina
+            )
+            : null,
     };
 
     private static ApplicationRate? Rate(double? pounds) => pounds is { } known ? ApplicationRate.FromPoundsPerAcre(known) : null;

@@ -49,7 +49,15 @@ public class ReadingSeriesTests
     [Fact]
     public void Noise_is_known_of_pH_and_of_three_nutrients_alone() =>
         Assert.Equal(
-            [ReadingNoise.Ph, ReadingNoise.Ph, ReadingNoise.Unknown, ReadingNoise.Unknown, ReadingNoise.Nutrient, ReadingNoise.Nutrient, ReadingNoise.Unknown],
+            [
+                ReadingNoise.Ph,
+                ReadingNoise.Ph,
+                ReadingNoise.Unknown,
+                ReadingNoise.Unknown,
+                ReadingNoise.Nutrient,
+                ReadingNoise.Nutrient,
+                ReadingNoise.Unknown,
+            ],
             ReadingSeries.Of(Report).Select(s => s.Series.Noise)
         );
 

@@ -135,6 +135,10 @@ public class GateWordsTests
     }
 
     [Fact]
-    public void A_printed_scale_is_held_against_a_rate_that_is_wanted() =>
-        Assert.Equal("wanted", Assert.Throws<ArgumentOutOfRangeException>(() => PrintedDial.Compare(ApplicationRate.Zero, ApplicationRate.FromPoundsPerAcre(8))).ParamName);
+    public void A_printed_scale_is_held_against_a_rate_that_is_wanted()
+    {
+        var claimed = ApplicationRate.FromPoundsPerAcre(8);
+        var refused = Assert.Throws<ArgumentOutOfRangeException>(() => PrintedDial.Compare(ApplicationRate.Zero, claimed));
+        Assert.Equal("wanted", refused.ParamName);
+    }
 }

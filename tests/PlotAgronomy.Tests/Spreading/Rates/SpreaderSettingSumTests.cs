@@ -26,7 +26,14 @@ public class SpreaderSettingSumTests
     [Fact]
     public void All_four_are_handed_out_whichever_was_solved()
     {
-        foreach (var setting in new[] { SpreaderSetting.FromFlow(Flow, Walk, Swath), SpreaderSetting.FlowFor(Rate, Walk, Swath), SpreaderSetting.SpeedFor(Rate, Flow, Swath), SpreaderSetting.SwathFor(Rate, Flow, Walk) })
+        SpreaderSetting[] settings =
+        [
+            SpreaderSetting.FromFlow(Flow, Walk, Swath),
+            SpreaderSetting.FlowFor(Rate, Walk, Swath),
+            SpreaderSetting.SpeedFor(Rate, Flow, Swath),
+            SpreaderSetting.SwathFor(Rate, Flow, Walk),
+        ];
+        foreach (var setting in settings)
         {
             Assert.Equal(22, setting.Rate.PoundsPerAcre, 1e-9);
             Assert.Equal(2, setting.Flow.PoundsPerMinute, 1e-9);

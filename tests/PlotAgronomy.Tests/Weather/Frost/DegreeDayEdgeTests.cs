@@ -13,8 +13,13 @@ public class DegreeDayEdgeTests
         Low = Temperature.FromDegreesCelsius(low),
     };
 
-    private static double Sum(DegreeDayMethod method, double? upper, params WeatherDay[] days) =>
-        DegreeDays.Of(days, Temperature.FromDegreesCelsius(10), method, upper is { } limit ? Temperature.FromDegreesCelsius(limit) : null).Value.SumCelsius;
+    private static readonly Temperature Ten = Temperature.FromDegreesCelsius(10);
+
+    private static double Sum(DegreeDayMethod method, double? upper, params WeatherDay[] days)
+    {
+        Temperature? limit = upper is { } degrees ? Temperature.FromDegreesCelsius(degrees) : null;
+        return DegreeDays.Of(days, Ten, method, limit).Value.SumCelsius;
+    }
 
     [Theory]
     [InlineData(10, 4, 0)] // never above the base
@@ -48,7 +53,7 @@ public class DegreeDayEdgeTests
     [Fact]
     public void Days_add_up_in_both_units()
     {
-        var days = DegreeDays.Of([Day(20, 10), Day(24, 12, 1)], Temperature.FromDegreesCelsius(10), DegreeDayMethod.SimpleAverage).Value;
+        var days = DegreeDays.Of([Day(20, 10), Day(24, 12, 1)], Ten, DegreeDayMethod.SimpleAverage).Value;
         Assert.Equal(13, days.SumCelsius, 1e-12);
         Assert.Equal(23.4, days.SumFahrenheit, 1e-12);
         Assert.Equal(
@@ -63,7 +68,7 @@ public class DegreeDayEdgeTests
     [InlineData(DegreeDayMethod.SingleSine)]
     public void Each_method_names_its_publication(DegreeDayMethod method)
     {
-        string[] sources = [.. DegreeDays.Of([Day(20, 10)], Temperature.FromDegreesCelsius(10), method).Value.Sources.Select(s => s.Id)];
+        string[] sources = [.. DegreeDays.Of([Day(20, 10)], Ten, method).Value.Sources.Select(s => s.Id)];
         Assert.Contains(method == DegreeDayMethod.SingleSine ? "WX-TRENCH" : "WX-USDA1997", sources);
     }
 

@@ -60,7 +60,8 @@ public class FrostDateEdgeTests
     [InlineData(30, false)]
     public void Thirty_years_are_enough(int years, bool isSaid)
     {
-        var dates = FrostDates.FromHistory(Autumns([.. Enumerable.Range(0, years).Select(i => (int?)(80 + (i % 5)))]), Freeze).Value;
+        var history = Autumns([.. Enumerable.Range(0, years).Select(i => (int?)(80 + (i % 5)))]);
+        var dates = FrostDates.FromHistory(history, Freeze).Value;
         Assert.Equal(isSaid, dates.Findings.Any(f => f.Code == "weather-few-years"));
     }
 
@@ -89,8 +90,12 @@ public class FrostDateEdgeTests
             "year",
             Assert.Throws<ArgumentOutOfRangeException>(() => printed.DateWith(Fraction.FromPercent(50), 2201)).ParamName
         );
-        Assert.Equal("middle", Assert.Throws<ArgumentException>(() => FrostDates.FromQuantiles(Freeze, new(2026, 10, 3), new(2026, 10, 3), new(2026, 11, 1))).ParamName);
-        Assert.Equal("middle", Assert.Throws<ArgumentException>(() => FrostDates.FromQuantiles(Freeze, new(2026, 10, 3), new(2026, 11, 1), new(2026, 11, 1))).ParamName);
+        DateOnly early = new(2026, 10, 3), late = new(2026, 11, 1);
+        foreach (var middle in new[] { early, late })
+        {
+            var refused = Assert.Throws<ArgumentException>(() => FrostDates.FromQuantiles(Freeze, early, middle, late));
+            Assert.Equal("middle", refused.ParamName);
+        }
     }
 
     [Theory]
@@ -115,7 +120,9 @@ public class FrostDateEdgeTests
         var printed = FrostDates.FromQuantiles(Freeze, new(2026, 10, 3), new(2026, 10, 15), new(2026, 11, 1));
         var kale = KindCatalog.Standard.Find("kale");
         Assert.NotEmpty(LatestSowing.Of(kale, printed, Fraction.FromPercent(50), 2026, 365));
-        Assert.Equal("bufferDays", Assert.Throws<ArgumentOutOfRangeException>(() => LatestSowing.Of(kale, printed, Fraction.FromPercent(50), 2026, 366)).ParamName);
+        var half = Fraction.FromPercent(50);
+        var refused = Assert.Throws<ArgumentOutOfRangeException>(() => LatestSowing.Of(kale, printed, half, 2026, 366));
+        Assert.Equal("bufferDays", refused.ParamName);
         Assert.Equal(
             "chance",
             Assert.Throws<ArgumentOutOfRangeException>(() => LatestSowing.Of(kale, printed, Fraction.One, 2026)).ParamName
