@@ -89,6 +89,23 @@ public class NeedKernelRemarkTests
         Assert.Equal(reads, kernel.Rate(100, 5) != kernel.Rate(100, 20));
     }
 
+    [Fact]
+    public void A_remark_of_two_classes_is_raised_as_much_as_one_of_a_single_class()
+    {
+        var kernel = new ClassNeedKernel
+        {
+            Limits = default,
+            Needs =
+            [
+                ClassNeed.None(NeedRemarks.RatesNotHeld),
+                new(20, 40, NeedRemarks.RangeOnly),
+                ClassNeed.None(NeedRemarks.RatesNotHeld),
+            ],
+        };
+        Assert.Equal(NeedRemarks.RatesNotHeld | NeedRemarks.RangeOnly, kernel.Raises);
+        Assert.False(kernel.ReadsCapacity);
+    }
+
     /// <summary>Tri-State 1995 with levels 100 below which each ppm takes 1 lb: at 60 ppm 40 lb and 20 lb of removal.</summary>
     private static TriState1995PotashKernel Potash(double cap) => new()
     {
