@@ -21,7 +21,14 @@ public class BalanceTests
     [InlineData(40, 40, 100, 0, 0, true)]
     [InlineData(40, 39, 97.5, 1, 0, false)]
     [InlineData(40, 39.99999, 99.999975, 0.00001, 0, true)] // a hair of arithmetic
-    public void What_is_missing_and_what_is_over_are_parts_of_the_need(double need, double delivered, double percent, double missing, double surplus, bool isMet)
+    public void What_is_missing_and_what_is_over_are_parts_of_the_need(
+        double need,
+        double delivered,
+        double percent,
+        double missing,
+        double surplus,
+        bool isMet
+    )
     {
         var balance = Balance(need, delivered);
         Assert.Equal(percent, balance.PercentOfNeed!.Value, 1e-9);
@@ -47,11 +54,20 @@ public class BalanceTests
             (Bag("0-0-60", 10).Item, ApplicationRate.FromPoundsPerAcre(50))
         );
         Assert.Equal(
-            [(PlantNutrient.Nitrogen, 15.0, 10.0, true), (PlantNutrient.Phosphate, 0.0, 20.0, false), (PlantNutrient.Potash, 0.0, 30.0, false), (PlantNutrient.Sulfur, 5.0, 0.0, true)],
-            balances.Select(b => (b.Nutrient, b.AtLeast.PoundsPerAcre, Math.Round(b.Delivered.PoundsPerAcre, 9, MidpointRounding.ToEven), b.IsAsked))
+            [
+                (PlantNutrient.Nitrogen, 15.0, 10.0, true),
+                (PlantNutrient.Phosphate, 0.0, 20.0, false),
+                (PlantNutrient.Potash, 0.0, 30.0, false),
+                (PlantNutrient.Sulfur, 5.0, 0.0, true),
+            ],
+            balances.Select(b => (b.Nutrient, b.AtLeast.PoundsPerAcre, Pounds(b), b.IsAsked))
         );
-        var ofGrade = NutrientBalances.Of([Target(PlantNutrient.Nitrogen, 15)], FertilizerAnalysis.FromGrade("10-20-0"), ApplicationRate.FromPoundsPerAcre(100));
-        Assert.Equal([10.0, 20.0], ofGrade.Select(b => Math.Round(b.Delivered.PoundsPerAcre, 9, MidpointRounding.ToEven)));
+        var ofGrade = NutrientBalances.Of(
+            [Target(PlantNutrient.Nitrogen, 15)],
+            FertilizerAnalysis.FromGrade("10-20-0"),
+            ApplicationRate.FromPoundsPerAcre(100)
+        );
+        Assert.Equal([10.0, 20.0], ofGrade.Select(Pounds));
     }
 
     [Theory]
@@ -61,7 +77,12 @@ public class BalanceTests
     [InlineData(0, false)]
     public void Whole_bags_far_above_the_need_are_to_be_weighed_out(double bags, bool isSaid)
     {
-        var amounts = RoundedAmounts.For(Bag("10-10-10", 12), ApplicationRate.FromPoundsPerAcre(50 * bags), Need(5 * bags, 5 * bags, 5 * bags), Area.FromAcres(1));
+        var amounts = RoundedAmounts.For(
+            Bag("10-10-10", 12),
+            ApplicationRate.FromPoundsPerAcre(50 * bags),
+            Need(5 * bags, 5 * bags, 5 * bags),
+            Area.FromAcres(1)
+        );
         Assert.Equal(isSaid, amounts.Findings.Any(f => f.Code == "fertilizer-weigh-out"));
         Assert.Equal(bags, amounts.Exact.Packages, 1e-9);
     }
@@ -70,7 +91,9 @@ public class BalanceTests
     public void What_is_to_be_weighed_out_and_what_is_left_are_named()
     {
         // 1.7 bags of 50 lb are 85 lb; of two bags 15 lb are left.
-        string said = RoundedAmounts.For(Bag("10-10-10", 12), ApplicationRate.FromPoundsPerAcre(85), Need(8, 8, 8), Area.FromAcres(1)).Findings.Single(f => f.Code == "fertilizer-weigh-out").Text;
+        var rate = ApplicationRate.FromPoundsPerAcre(85);
+        var amounts = RoundedAmounts.For(Bag("10-10-10", 12), rate, Need(8, 8, 8), Area.FromAcres(1));
+        string said = amounts.Findings.Single(f => f.Code == "fertilizer-weigh-out").Text;
         Assert.Contains("18 %", said, StringComparison.Ordinal);
         Assert.Contains("spread 85 lb and keep 15 lb", said, StringComparison.Ordinal);
     }
@@ -78,7 +101,12 @@ public class BalanceTests
     [Fact]
     public void Rounded_amounts_are_laid_out_side_by_side()
     {
-        var work = RoundedAmounts.For(Bag("10-10-10", 12), ApplicationRate.FromPoundsPerAcre(120), Need(12, 12, 12), Area.FromAcres(1)).ShowWork();
+        var work = RoundedAmounts.For(
+            Bag("10-10-10", 12),
+            ApplicationRate.FromPoundsPerAcre(120),
+            Need(12, 12, 12),
+            Area.FromAcres(1)).ShowWork(
+        );
         Assert.Equal(4, work.Length);
         Assert.Contains("120 lb", work[0].Numbers, StringComparison.Ordinal);
         Assert.Contains("2.4; 120 lb;", work[1].Numbers, StringComparison.Ordinal);
@@ -101,10 +129,23 @@ public class BalanceTests
     public void The_remark_on_a_rounded_amount_names_how_far_it_is_off()
     {
         // 12 bags bring 60 lb of the 50 needed, 7 bags 35.
-        var over = RoundedAmount.ForPackages(Bag("10-10-10", 12), 12, Need(50, 50, 50), Area.FromAcres(1)).Findings.Single(f => f.Code == "fertilizer-nitrogen-over");
+        var over = RoundedAmount.ForPackages(
+            Bag("10-10-10", 12),
+            12,
+            Need(50, 50, 50),
+            Area.FromAcres(1)).Findings.Single(f => f.Code == "fertilizer-nitrogen-over"
+        );
         Assert.Contains("20 %", over.Text, StringComparison.Ordinal);
-        var under = RoundedAmount.ForPackages(Bag("10-10-10", 12), 7, Need(50, 50, 50), Area.FromAcres(1)).Findings.Where(f => f.Code == "fertilizer-short").ToList();
+        var under = RoundedAmount.ForPackages(
+            Bag("10-10-10", 12),
+            7,
+            Need(50, 50, 50),
+            Area.FromAcres(1)).Findings.Where(f => f.Code == "fertilizer-short").ToList(
+        );
         Assert.Equal(3, under.Count);
         Assert.All(under, f => Assert.Contains("30 %", f.Text, StringComparison.Ordinal));
     }
+
+    private static double Pounds(NutrientBalance balance) =>
+        Math.Round(balance.Delivered.PoundsPerAcre, 9, MidpointRounding.ToEven);
 }

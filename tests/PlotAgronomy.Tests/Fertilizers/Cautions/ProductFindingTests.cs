@@ -11,7 +11,8 @@ public class ProductFindingTests
     private static string[] Codes(FieldConditions field, params string[] grades)
     {
         ImmutableArray<(FertilizerProduct, Mass)> products = [.. grades.Select(g => (Bag(g, 10).Item, Mass.FromPounds(50)))];
-        ImmutableArray<(FertilizerProduct, ApplicationRate)> rates = [.. grades.Select(g => (Bag(g, 10).Item, ApplicationRate.FromPoundsPerAcre(100)))];
+        var rate = ApplicationRate.FromPoundsPerAcre(100);
+        ImmutableArray<(FertilizerProduct, ApplicationRate)> rates = [.. grades.Select(g => (Bag(g, 10).Item, rate))];
         return [.. ProductFindings.Of(products, NutrientBalances.Of([], rates.AsSpan()), field).Select(f => f.Code)];
     }
 
@@ -19,7 +20,9 @@ public class ProductFindingTests
     {
         IsIncorporated = isIncorporated,
         SoilTemperature = Temperature.FromDegreesFahrenheit(fahrenheit),
-        Soil = ph is { } known ? PlotSoil.For(new SoilReport { Laboratory = "a laboratory", WaterPh = WaterPh.FromValue(known) }) : null,
+        Soil = ph is { } known
+            ? PlotSoil.For(new SoilReport { Laboratory = "a laboratory", WaterPh = WaterPh.FromValue(known) })
+            : null,
     };
 
     [Fact]
@@ -56,7 +59,10 @@ public class ProductFindingTests
         Assert.Contains("fertilizer-seed-contact", Codes(atSeed, "46-0-0"));
         Assert.Contains("fertilizer-seed-contact", Codes(atSeed, "0-0-60"));
         Assert.DoesNotContain("fertilizer-seed-contact", Codes(atSeed, "0-46-0"));
-        Assert.Contains("fertilizer-seed-contact", Codes(new FieldConditions { SeedRowLimit = SeedPlacedLimit.All[0] }, "0-0-60"));
+        Assert.Contains(
+            "fertilizer-seed-contact",
+            Codes(new FieldConditions { SeedRowLimit = SeedPlacedLimit.All[0] }, "0-0-60")
+        );
         Assert.DoesNotContain("fertilizer-boron-with-seed", Codes(atSeed, "0-0-60"));
     }
 

@@ -16,7 +16,8 @@ public class RateFindingTests
         IsAsked = isAsked,
     };
 
-    private static string[] Codes(NutrientBalance balance, FieldConditions? field = null) => [.. RateFindings.Of([balance], field ?? FieldConditions.Unknown).Select(f => f.Code)];
+    private static string[] Codes(NutrientBalance balance, FieldConditions? field = null) =>
+        [.. RateFindings.Of([balance], field ?? FieldConditions.Unknown).Select(f => f.Code)];
 
     [Theory]
     [InlineData(PlantNutrient.Nitrogen, 200, 0)]
@@ -40,7 +41,10 @@ public class RateFindingTests
     public void Nitrogen_on_a_stand_of_legumes_is_a_warning(bool? isLegume, double delivered, bool isSaid)
     {
         var field = new FieldConditions { IsLegumeStand = isLegume };
-        Assert.Equal(isSaid, Codes(Balance(PlantNutrient.Nitrogen, 30, delivered), field).Contains("fertilizer-nitrogen-on-legume"));
+        Assert.Equal(
+            isSaid,
+            Codes(Balance(PlantNutrient.Nitrogen, 30, delivered), field).Contains("fertilizer-nitrogen-on-legume")
+        );
         Assert.DoesNotContain("fertilizer-nitrogen-on-legume", Codes(Balance(PlantNutrient.Potash, 30, delivered), field));
     }
 
@@ -50,7 +54,11 @@ public class RateFindingTests
     [InlineData(PlantNutrient.Phosphate, 20.1, true)]
     [InlineData(PlantNutrient.Potash, 20.1, true)]
     [InlineData(PlantNutrient.Sulfur, 50, false)]
-    public void More_than_twenty_pounds_of_what_nobody_asked_for_is_a_warning(PlantNutrient nutrient, double delivered, bool isSaid)
+    public void More_than_twenty_pounds_of_what_nobody_asked_for_is_a_warning(
+        PlantNutrient nutrient,
+        double delivered,
+        bool isSaid
+    )
     {
         Assert.Equal(isSaid, Codes(Balance(nutrient, 0, delivered)).Contains("fertilizer-unneeded"));
         Assert.DoesNotContain("fertilizer-unneeded", Codes(Balance(nutrient, 0.1, delivered)));
@@ -80,7 +88,10 @@ public class RateFindingTests
         var field = new FieldConditions { NotKnown = [PlantNutrient.Phosphate] };
         Assert.Equal(["fertilizer-need-not-known"], Codes(Balance(PlantNutrient.Phosphate, 0, 40, isAsked: false), field));
         Assert.Empty(Codes(Balance(PlantNutrient.Phosphate, 0, 0, isAsked: false), field));
-        Assert.Equal(["fertilizer-phosphate-unneeded", "fertilizer-unneeded"], Codes(Balance(PlantNutrient.Phosphate, 0, 40), field));
+        Assert.Equal(
+            ["fertilizer-phosphate-unneeded", "fertilizer-unneeded"],
+            Codes(Balance(PlantNutrient.Phosphate, 0, 40), field)
+        );
         Assert.Equal(["fertilizer-unneeded"], Codes(Balance(PlantNutrient.Potash, 0, 40, isAsked: false), field));
     }
 
@@ -95,8 +106,11 @@ public class RateFindingTests
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
-    public void Without_a_soil_test_no_rate_can_be_judged(bool hasTest) =>
-        Assert.Equal(!hasTest, Codes(Balance(PlantNutrient.Potash, 40, 40), new FieldConditions { HasSoilTest = hasTest }).Contains("fertilizer-no-soil-test"));
+    public void Without_a_soil_test_no_rate_can_be_judged(bool hasTest)
+    {
+        string[] codes = Codes(Balance(PlantNutrient.Potash, 40, 40), new FieldConditions { HasSoilTest = hasTest });
+        Assert.Equal(!hasTest, codes.Contains("fertilizer-no-soil-test"));
+    }
 
     /// <summary>A quarter more, or 10 lb, whichever is more; where none is needed 20 lb.</summary>
     [Theory]

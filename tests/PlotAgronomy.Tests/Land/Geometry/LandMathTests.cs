@@ -16,7 +16,11 @@ public class LandMathTests
         double[] sides = [100000, 99999.99979, 0.00029];
         Assert.All(
             new[] { (0, 1, 2), (0, 2, 1), (1, 0, 2), (1, 2, 0), (2, 0, 1), (2, 1, 0) },
-            order => Assert.Equal(10.000000077021038, LandMath.TriangleSquareFeet(sides[order.Item1], sides[order.Item2], sides[order.Item3]), 1e-12)
+            order => Assert.Equal(
+                10.000000077021038,
+                LandMath.TriangleSquareFeet(sides[order.Item1], sides[order.Item2], sides[order.Item3]),
+                1e-12
+            )
         );
     }
 
@@ -24,7 +28,12 @@ public class LandMathTests
     [InlineData(3, 4, 5, 2)] // 3 (16 + 25 - 9) / (8 x 6)
     [InlineData(5, 3, 4, 0)] // the angle that the hypotenuse faces is right, where the area is largest
     [InlineData(13, 14, 15, 4.875)] // 13 (196 + 225 - 169) / (8 x 84)
-    public void The_area_of_a_triangle_grows_with_a_side_as_the_difference_quotient_says(double a, double b, double c, double perFoot)
+    public void The_area_of_a_triangle_grows_with_a_side_as_the_difference_quotient_says(
+        double a,
+        double b,
+        double c,
+        double perFoot
+    )
     {
         double area = LandMath.TriangleSquareFeet(a, b, c);
         double quotient = (LandMath.TriangleSquareFeet(a + 1e-5, b, c) - LandMath.TriangleSquareFeet(a - 1e-5, b, c)) / 2e-5;

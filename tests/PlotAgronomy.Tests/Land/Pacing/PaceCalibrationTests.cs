@@ -30,7 +30,11 @@ public class PaceCalibrationTests
         Assert.Equal(0.02, Walked(300, 120).StepError);
         Assert.Equal(0.02, PaceCalibration.FromStep(Length.FromFeet(2.5)).WalkScatter);
         Assert.Contains(" 2 %", Said(Walked(300, 120), "land-pace-single-walk"), StringComparison.Ordinal);
-        Assert.Contains(" 2 %", Said(PaceCalibration.FromStep(Length.FromFeet(2.5)), "land-pace-stated"), StringComparison.Ordinal);
+        Assert.Contains(
+            " 2 %",
+            Said(PaceCalibration.FromStep(Length.FromFeet(2.5)), "land-pace-stated"),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -55,7 +59,10 @@ public class PaceCalibrationTests
     [Fact]
     public void A_walked_pace_lays_out_step_and_error_and_a_stated_one_itself()
     {
-        Assert.Equal(["300 ft / 120 steps = 2.5 ft", "3 % / pow(2, 0.5) = 2.12 %"], Walked(300, 117.45442, 122.54558).ShowWork().Select(l => l.Numbers));
+        Assert.Equal(
+            ["300 ft / 120 steps = 2.5 ft", "3 % / pow(2, 0.5) = 2.12 %"],
+            Walked(300, 117.45442, 122.54558).ShowWork().Select(l => l.Numbers)
+        );
         var stated = Assert.Single(PaceCalibration.FromStep(Length.FromFeet(2.5)).ShowWork());
         Assert.Equal(("Step", "as stated"), (stated.Label, stated.Formula));
         Assert.Equal("2.5 ft", stated.Numbers);

@@ -12,7 +12,12 @@ public class LimeFormulaReadAnewTests
         LimeFormulaReader.Read(CsvTable.Embedded("Liming/Data/methods.csv").Rows.Single(r => r.Text("id") == id));
 
     public static TheoryData<string> Tables =>
-        [.. CsvTable.Embedded("Liming/Data/tables.csv").Rows.Select(r => r.Text("method_id")).Distinct().Where(id => id != "pennsylvania-turf")];
+        [
+            .. CsvTable.Embedded("Liming/Data/tables.csv")
+                .Rows.Select(r => r.Text("method_id"))
+                .Distinct()
+                .Where(id => id != "pennsylvania-turf"),
+        ];
 
     [Theory, MemberData(nameof(Tables))]
     public void Every_printed_cell_is_found_and_none_where_the_table_is_blank(string id)
@@ -25,7 +30,10 @@ public class LimeFormulaReadAnewTests
             foreach (double target in formula.Targets)
             {
                 var cell = cells.SingleOrDefault(r => r.Number("reading") == reading && r.Number("target_ph") == target);
-                Assert.Equal(cell is null ? null : LimeUnits.PoundsPerAcre(cell, "rate"), formula.PoundsPerAcre(reading, Soil, target));
+                Assert.Equal(
+                    cell is null ? null : LimeUnits.PoundsPerAcre(cell, "rate"),
+                    formula.PoundsPerAcre(reading, Soil, target)
+                );
             }
         }
     }
@@ -100,7 +108,8 @@ public class LimeFormulaReadAnewTests
     [InlineData("tri-state-1995-smp", false)]
     [InlineData("oregon-2025-sikora", false)]
     [InlineData("vermont-aluminum", false)]
-    public void Only_two_methods_read_the_water_pH_itself(string id, bool isRead) => Assert.Equal(isRead, ReadAnew(id).ReadsWaterPh);
+    public void Only_two_methods_read_the_water_pH_itself(string id, bool isRead) =>
+        Assert.Equal(isRead, ReadAnew(id).ReadsWaterPh);
 
     [Theory]
     [InlineData(SoilTexture.SandyLoam, 8)]

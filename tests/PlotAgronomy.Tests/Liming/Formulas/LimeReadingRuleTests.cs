@@ -7,7 +7,8 @@ namespace PlotAgronomy.Tests.Liming;
 /// <summary>Which facts a method takes, which it cannot do without, and what it says then.</summary>
 public class LimeReadingRuleTests
 {
-    private static LimeNeed Need(string method, SoilReport report, double target) => LimeMethod.Find(method).NeedFor(report, target);
+    private static LimeNeed Need(string method, SoilReport report, double target) =>
+        LimeMethod.Find(method).NeedFor(report, target);
 
     [Theory]
     [InlineData("adams-evans", SoilBuffer.AdamsEvans, 7.5)]
@@ -31,17 +32,26 @@ public class LimeReadingRuleTests
     }
 
     [Fact]
-    public void Pennsylvania_answers_to_its_high_target_without_the_water_pH() =>
+    public void Pennsylvania_answers_to_its_high_target_without_the_water_pH()
+    {
         // LIME-S8: 1000 lb a meq to 7.0, and no least rate there.
-        Assert.Equal(3000, Need("pennsylvania-field", Report(null) with { ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(3) }, 7.0).Rate!.OfBasis.PoundsPerAcre, 1e-9);
+        var report = Report(null) with { ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(3) };
+        Assert.Equal(3000, Need("pennsylvania-field", report, 7.0).Rate!.OfBasis.PoundsPerAcre, 1e-9);
+    }
 
     [Fact]
     public void A_buffer_that_was_read_twice_is_not_replaced_by_the_next()
     {
         BufferPh Read(double value, SoilBuffer buffer) => BufferPh.FromValue(value, buffer);
-        var twice = Report(5.2) with { BufferPhs = [Read(6.2, SoilBuffer.Smp), Read(6.5, SoilBuffer.Smp), Read(6.4, SoilBuffer.Sikora)] };
+        var twice = Report(5.2) with
+        {
+            BufferPhs = [Read(6.2, SoilBuffer.Smp), Read(6.5, SoilBuffer.Smp), Read(6.4, SoilBuffer.Sikora)],
+        };
         Assert.Null(Need("iowa-pm1688-table", twice, 6.5).Rate);
-        var other = Report(5.2) with { BufferPhs = [Read(6.2, SoilBuffer.Mehlich), Read(6.5, SoilBuffer.Mehlich), Read(6.4, SoilBuffer.Sikora)] };
+        var other = Report(5.2) with
+        {
+            BufferPhs = [Read(6.2, SoilBuffer.Mehlich), Read(6.5, SoilBuffer.Mehlich), Read(6.4, SoilBuffer.Sikora)],
+        };
         Assert.NotNull(Need("iowa-pm1688-table", other, 6.5).Rate);
     }
 
@@ -82,9 +92,14 @@ public class LimeReadingRuleTests
     [Fact]
     public void Turf_to_pH_six_goes_by_its_rule_between_the_printed_rows_too()
     {
-        // Rebuilt from LIME-S12: 790 x 6.15 - 2100 = 2758.5, to whole thousands 3000 lb/ac, printed as 70 lb/1000 ft2. A line between
+        // Rebuilt from LIME-S12: 790 x 6.15 - 2100 = 2758.5, to whole thousands 3000 lb/ac, printed as 70 lb/1000 ft2. A line
+        // between
         // the rows 5.8 (50) and 6.5 (70) would give 60.
-        var need = Need("pennsylvania-turf", Report(5.4) with { ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(6.15) }, 6.0);
+        var need = Need(
+            "pennsylvania-turf",
+            Report(5.4) with { ExchangeableAcidity = CationCharge.FromMilliequivalentsPer100Grams(6.15) },
+            6.0
+        );
         Assert.Equal(70, need.Rate!.OfBasis.PoundsPerThousandSquareFeet, 1e-9);
         Assert.False(need.Has("lime-interpolated"));
     }

@@ -26,7 +26,11 @@ public class LimeKernelTotalTests
     [InlineData("oregon-2025-sikora", 6.47, SoilTexture.Loam)]
     [InlineData("texture-fallback", 6.5, SoilTexture.Sand)]
     [InlineData("texture-fallback", 6.4, SoilTexture.Loam)]
-    public void A_target_that_is_not_offered_and_a_texture_without_a_column_have_no_sum(string id, double target, SoilTexture texture)
+    public void A_target_that_is_not_offered_and_a_texture_without_a_column_have_no_sum(
+        string id,
+        double target,
+        SoilTexture texture
+    )
     {
         var trial = LimeMethod.Find(id).Formula.GiveKernel(new Trial(), target, texture);
         Assert.True(trial.IsTotal);

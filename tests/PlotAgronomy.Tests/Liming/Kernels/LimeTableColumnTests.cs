@@ -27,7 +27,11 @@ public class LimeTableColumnTests
     [InlineData(5.5, 30, true)]
     [InlineData(7, 15, true)]
     [InlineData(7.9, 10.5, true)]
-    public void Between_rows_the_rate_lies_on_a_straight_line_and_either_row_s_mark_counts(double reading, double rate, bool isMarked)
+    public void Between_rows_the_rate_lies_on_a_straight_line_and_either_row_s_mark_counts(
+        double reading,
+        double rate,
+        bool isMarked
+    )
     {
         Assert.Equal(rate, new LimeTableColumn(Four).PoundsPerAcre(reading, out var remarks), 1e-9);
         Assert.Equal(LimeRemarks.Interpolated | (isMarked ? LimeRemarks.CellMarked : LimeRemarks.None), remarks);

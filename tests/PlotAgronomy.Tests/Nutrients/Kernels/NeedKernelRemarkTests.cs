@@ -7,7 +7,15 @@ public class NeedKernelRemarkTests
 {
     /// <summary>(I - 2) squared touches zero at 2 and turns up at once.</summary>
     private static readonly CurveNeedKernel Touching =
-        new() { A = 1, B = 4, C = 4, FirstZero = SystemMath.FirstZero(1, 4, 4), ZeroAboveIndex = double.PositiveInfinity, Range = 1 };
+        new()
+        {
+            A = 1,
+            B = 4,
+            C = 4,
+            FirstZero = SystemMath.FirstZero(1, 4, 4),
+            ZeroAboveIndex = double.PositiveInfinity,
+            Range = 1,
+        };
 
     [Theory]
     [InlineData(1, 1, false)]
@@ -32,7 +40,15 @@ public class NeedKernelRemarkTests
     [InlineData(60, false, true)]
     public void Missouri_builds_below_its_target_and_warns_from_it_on(double test, bool builds, bool warns)
     {
-        var kernel = new MissouriNeedKernel { TargetBase = 49, TargetPerCapacity = 0, Factor = 80, Years = 8, Removed = 30, Replaces = true };
+        var kernel = new MissouriNeedKernel
+        {
+            TargetBase = 49,
+            TargetPerCapacity = 0,
+            Factor = 80,
+            Years = 8,
+            Removed = 30,
+            Replaces = true,
+        };
         Assert.Equal(builds, kernel.Builds(test, 12));
         Assert.Equal(builds, kernel.Rate(test, 12) > 30);
         Assert.Equal(warns ? NeedRemarks.NoUpperLimit : NeedRemarks.None, kernel.Remarks(test, 12, 30));
@@ -41,7 +57,15 @@ public class NeedKernelRemarkTests
     [Fact]
     public void Missouri_does_not_warn_where_nothing_is_carried_off()
     {
-        var browsed = new MissouriNeedKernel { TargetBase = 49, TargetPerCapacity = 0, Factor = 80, Years = 8, Removed = 0, Replaces = false };
+        var browsed = new MissouriNeedKernel
+        {
+            TargetBase = 49,
+            TargetPerCapacity = 0,
+            Factor = 80,
+            Years = 8,
+            Removed = 0,
+            Replaces = false,
+        };
         Assert.Equal(NeedRemarks.None, browsed.Remarks(60, 12, 0));
         Assert.Equal(NeedRemarks.None, browsed.Raises);
         Assert.Equal(NeedRemarks.NoUpperLimit, (browsed with { Replaces = true }).Raises);
@@ -52,9 +76,34 @@ public class NeedKernelRemarkTests
     [InlineData(5, true)]
     public void Missouris_target_goes_by_the_exchange_capacity_where_the_nutrient_s_does(double perCapacity, bool reads)
     {
-        var kernel = new MissouriNeedKernel { TargetBase = 220, TargetPerCapacity = perCapacity, Factor = 75, Years = 8, Removed = 0, Replaces = false };
+        var kernel = new MissouriNeedKernel
+        {
+            TargetBase = 220,
+            TargetPerCapacity = perCapacity,
+            Factor = 75,
+            Years = 8,
+            Removed = 0,
+            Replaces = false,
+        };
         Assert.Equal(reads, kernel.ReadsCapacity);
         Assert.Equal(reads, kernel.Rate(100, 5) != kernel.Rate(100, 20));
+    }
+
+    [Fact]
+    public void A_remark_of_two_classes_is_raised_as_much_as_one_of_a_single_class()
+    {
+        var kernel = new ClassNeedKernel
+        {
+            Limits = default,
+            Needs =
+            [
+                ClassNeed.None(NeedRemarks.RatesNotHeld),
+                new(20, 40, NeedRemarks.RangeOnly),
+                ClassNeed.None(NeedRemarks.RatesNotHeld),
+            ],
+        };
+        Assert.Equal(NeedRemarks.RatesNotHeld | NeedRemarks.RangeOnly, kernel.Raises);
+        Assert.False(kernel.ReadsCapacity);
     }
 
     /// <summary>Tri-State 1995 with levels 100 below which each ppm takes 1 lb: at 60 ppm 40 lb and 20 lb of removal.</summary>

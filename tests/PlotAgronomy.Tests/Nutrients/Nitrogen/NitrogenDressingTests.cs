@@ -12,7 +12,12 @@ public class NitrogenDressingTests
     [InlineData(30, 60, 0, 0)]
     [InlineData(31, 61, 0, 0)]
     [InlineData(0, 0, 30, 60)]
-    public void A_dressing_holds_less_by_what_is_taken_out_and_never_less_than_nothing(double low, double high, double leftLow, double leftHigh)
+    public void A_dressing_holds_less_by_what_is_taken_out_and_never_less_than_nothing(
+        double low,
+        double high,
+        double leftLow,
+        double leftHigh
+    )
     {
         var dose = NitrogenRule.Find("grass-clover").Answer().Doses[0];
         var full = new NitrogenDose(Rate(30), Rate(60), dose.Time, dose.When, dose.Source);
@@ -28,13 +33,17 @@ public class NitrogenDressingTests
     [InlineData(41, false)]
     public void Where_nothing_is_left_to_spread_there_is_no_dressing(double reduction, bool spreads) =>
         // SOIL-MS1: 30 to 40 lb in two dressings.
-        Assert.Equal(spreads ? 2 : 0, NitrogenRule.Find("mississippi-grain-plot").Answer(reduction: Rate(reduction)).Doses.Length);
+        Assert.Equal(
+            spreads ? 2 : 0,
+            NitrogenRule.Find("mississippi-grain-plot").Answer(reduction: Rate(reduction)).Doses.Length
+        );
 
     [Fact]
     public void A_fixed_part_and_the_rest_make_the_whole()
     {
         // SOIL-SC3: 30 lb at planting, the rest of 90 in February; of 25 that are left, 25 and none.
-        double[] Parts(double reduction) => [.. NitrogenRule.Find("south-carolina-small-grain").Answer(reduction: Rate(reduction)).Doses.Select(d => d.High.PoundsPerAcre)];
+        var rule = NitrogenRule.Find("south-carolina-small-grain");
+        double[] Parts(double reduction) => [.. rule.Answer(reduction: Rate(reduction)).Doses.Select(d => d.High.PoundsPerAcre)];
         Assert.Equal([30, 60], Parts(0));
         Assert.Equal([25, 0], Parts(65));
     }

@@ -6,13 +6,17 @@ namespace PlotAgronomy.Tests.Nutrients;
 /// <summary>Which reading of a report a rule takes, and what it says where it takes none.</summary>
 public class SecondaryReadingTests
 {
-    private static SoilReport Report(params SoilReading[] readings) => new() { Laboratory = "a laboratory", WaterPh = WaterPh.FromValue(6.2), Readings = [.. readings] };
+    private static SoilReport Report(params SoilReading[] readings) =>
+        new() { Laboratory = "a laboratory", WaterPh = WaterPh.FromValue(6.2), Readings = [.. readings] };
 
-    private static SoilReading Zinc(double value, SoilTestUnit unit, Extractant extractant = Extractant.Dtpa) => SoilReading.FromPrinted(SoilAnalyte.Zinc, value, unit, extractant);
+    private static SoilReading Zinc(double value, SoilTestUnit unit, Extractant extractant = Extractant.Dtpa) =>
+        SoilReading.FromPrinted(SoilAnalyte.Zinc, value, unit, extractant);
 
-    private static SoilReading Magnesium(double value, SoilTestUnit unit, Extractant extractant) => SoilReading.FromPrinted(SoilAnalyte.Magnesium, value, unit, extractant);
+    private static SoilReading Magnesium(double value, SoilTestUnit unit, Extractant extractant) =>
+        SoilReading.FromPrinted(SoilAnalyte.Magnesium, value, unit, extractant);
 
-    private static SecondaryAnswer Ask(string rule, params SoilReading[] readings) => SecondaryRule.Find(rule).Answer(Report(readings));
+    private static SecondaryAnswer Ask(string rule, params SoilReading[] readings) =>
+        SecondaryRule.Find(rule).Answer(Report(readings));
 
     private static string Said(SecondaryAnswer answer, string code) => Assert.Single(answer.Findings, f => f.Code == code).Text;
 
@@ -20,7 +24,12 @@ public class SecondaryReadingTests
     [InlineData("tri-state-zinc", SoilAnalyte.Zinc, Extractant.HydrochloricAcid, "water pH")]
     [InlineData("tennessee-manganese-soybean", SoilAnalyte.Manganese, Extractant.Mehlich1, "water pH")]
     [InlineData("nebraska-sulfur-corn", SoilAnalyte.Sulfur, Extractant.NotStated, "organic matter")]
-    public void A_fact_that_a_row_asks_for_is_named_where_it_is_missing(string rule, SoilAnalyte analyte, Extractant extractant, string fact)
+    public void A_fact_that_a_row_asks_for_is_named_where_it_is_missing(
+        string rule,
+        SoilAnalyte analyte,
+        Extractant extractant,
+        string fact
+    )
     {
         var report = new SoilReport
         {
@@ -54,8 +63,11 @@ public class SecondaryReadingTests
     }
 
     [Fact]
-    public void The_same_reading_twice_is_one_reading() =>
-        Assert.Equal(7, Ask("kansas-zinc-corn", Zinc(0.4, SoilTestUnit.PartsPerMillion), Zinc(0.4, SoilTestUnit.PartsPerMillion)).High!.Value.PoundsPerAcre, 1e-9);
+    public void The_same_reading_twice_is_one_reading()
+    {
+        var answer = Ask("kansas-zinc-corn", Zinc(0.4, SoilTestUnit.PartsPerMillion), Zinc(0.4, SoilTestUnit.PartsPerMillion));
+        Assert.Equal(7, answer.High!.Value.PoundsPerAcre, 1e-9);
+    }
 
     [Fact]
     public void A_weight_per_area_is_turned_into_the_rule_s_unit_whatever_the_extractant()
@@ -80,10 +92,15 @@ public class SecondaryReadingTests
     [Fact]
     public void The_wanted_extractant_is_named_and_a_rule_that_names_none_says_so()
     {
-        string kansas = Said(Ask("kansas-zinc-corn", Zinc(0.5, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)), "nutrient-secondary-test-not-accepted");
+        string kansas = Said(
+            Ask("kansas-zinc-corn", Zinc(0.5, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3)),
+            "nutrient-secondary-test-not-accepted"
+        );
         Assert.Contains("DTPA", kansas, StringComparison.Ordinal);
         string carolina = Said(
-            SecondaryRule.Find("south-carolina-boron-alfalfa").Answer(Report(SoilReading.FromPrinted(SoilAnalyte.Boron, 1, SoilTestUnit.PoundsPerAcre, Extractant.HotWater))),
+            SecondaryRule.Find("south-carolina-boron-alfalfa").Answer(
+                Report(SoilReading.FromPrinted(SoilAnalyte.Boron, 1, SoilTestUnit.PoundsPerAcre, Extractant.HotWater))
+            ),
             "nutrient-secondary-test-not-accepted"
         );
         Assert.Contains("a test whose extractant it does not name", carolina, StringComparison.Ordinal);

@@ -11,7 +11,10 @@ public class OwedDateTests
 
     private static readonly DateOnly Day = Books.Day(2025, 3, 1);
 
-    private static readonly FertilizerProduct Grade = FertilizerProduct.Create("10-20-0", FertilizerAnalysis.FromGrade("10-20-0"));
+    private static readonly FertilizerProduct Grade = FertilizerProduct.Create(
+        "10-20-0",
+        FertilizerAnalysis.FromGrade("10-20-0")
+    );
 
     private static NeedEntry Need(int day, double? phosphate = null, double? nitrogen = null, double? limeTons = null) => new()
     {
@@ -19,19 +22,41 @@ public class OwedDateTests
         Plot = Books.North,
         Phosphate = Rate(phosphate),
         Nitrogen = Rate(nitrogen),
-        Lime = limeTons is { } tons ? LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(tons), 6.5, Length.FromInches(6), LimeBasis.GroundLimestone, Institution.NorthCarolina) : null,
+        Lime = limeTons is { } tons
+            ? LimeRate.FromBasis(
+                ApplicationRate.FromShortTonsPerAcre(tons),
+                6.5,
+                Length.FromInches(6),
+                LimeBasis.GroundLimestone,
+                Institution.NorthCarolina
+            )
+            : null,
     };
 
     private static ApplicationRate? Rate(double? pounds) => pounds is { } known ? ApplicationRate.FromPoundsPerAcre(known) : null;
 
     /// <summary>A bag of 50 lb of 10-20-0 brings half an acre 10 lb/ac nitrogen and 20 phosphate.</summary>
-    private static FertilizerEntry Bag(int day) => new() { On = Day.AddDays(day), Plot = Books.North, Product = Grade, Loads = [SpreadLoad.FromBags(1, Mass.FromPounds(50))] };
+    private static FertilizerEntry Bag(int day) => new()
+    {
+        On = Day.AddDays(day),
+        Plot = Books.North,
+        Product = Grade,
+        Loads = [SpreadLoad.FromBags(1, Mass.FromPounds(50))],
+    };
 
-    private static LimeEntry Lime(int day, params SpreadLoad[] loads) => new() { On = Day.AddDays(day), Plot = Books.North, Material = LimingMaterial.FromBasis(LimeBasis.GroundLimestone), Loads = [.. loads] };
+    private static LimeEntry Lime(int day, params SpreadLoad[] loads) => new()
+    {
+        On = Day.AddDays(day),
+        Plot = Books.North,
+        Material = LimingMaterial.FromBasis(LimeBasis.GroundLimestone),
+        Loads = [.. loads],
+    };
 
-    private static PlotOwed Owed(int day, params BookEntry[] entries) => PlotOwed.Of(PlotBook.Empty.With("a", entries), Books.North, HalfAcre, Day.AddDays(day));
+    private static PlotOwed Owed(int day, params BookEntry[] entries) =>
+        PlotOwed.Of(PlotBook.Empty.With("a", entries), Books.North, HalfAcre, Day.AddDays(day));
 
-    private static double Delivered(PlotOwed owed, PlantNutrient nutrient) => owed.Nutrients.SingleOrDefault(n => n.Nutrient == nutrient)?.Delivered.PoundsPerAcre ?? 0;
+    private static double Delivered(PlotOwed owed, PlantNutrient nutrient) =>
+        owed.Nutrients.SingleOrDefault(n => n.Nutrient == nutrient)?.Delivered.PoundsPerAcre ?? 0;
 
     [Theory]
     [InlineData(-1, 0)]
@@ -68,27 +93,52 @@ public class OwedDateTests
     public void Only_needs_and_what_was_spread_make_a_day_of_the_running_balance()
     {
         var rain = new RainEntry { On = Day.AddDays(3), Plot = Books.North, Amount = Length.FromInches(1) };
-        var book = PlotBook.Empty.With("a", Need(0, phosphate: 60), rain, Bag(5), Bag(9), Lime(9, SpreadLoad.FromWeight(Mass.FromPounds(100))));
-        Assert.Equal([0, 5, 9], PlotOwed.Running(book, Books.North, HalfAcre, Day.AddDays(9)).Select(o => o.On.DayNumber - Day.DayNumber));
-        Assert.Equal([0, 5], PlotOwed.Running(book, Books.North, HalfAcre, Day.AddDays(8)).Select(o => o.On.DayNumber - Day.DayNumber));
+        var book = PlotBook.Empty.With(
+            "a",
+            Need(0, phosphate: 60),
+            rain,
+            Bag(5),
+            Bag(9),
+            Lime(9, SpreadLoad.FromWeight(Mass.FromPounds(100)))
+        );
+        Assert.Equal(
+            [0, 5, 9],
+            PlotOwed.Running(book, Books.North, HalfAcre, Day.AddDays(9)).Select(o => o.On.DayNumber - Day.DayNumber)
+        );
+        Assert.Equal(
+            [0, 5],
+            PlotOwed.Running(book, Books.North, HalfAcre, Day.AddDays(8)).Select(o => o.On.DayNumber - Day.DayNumber)
+        );
     }
 
     [Fact]
     public void Lime_of_before_the_need_is_not_counted_and_still_at_work()
     {
-        var owed = Owed(30, Lime(-1, SpreadLoad.FromWeight(Mass.FromPounds(200))), Need(0, limeTons: 0.5), Lime(0, SpreadLoad.FromWeight(Mass.FromPounds(100))));
+        var owed = Owed(
+            30,
+            Lime(-1, SpreadLoad.FromWeight(Mass.FromPounds(200))),
+            Need(0, limeTons: 0.5),
+            Lime(0, SpreadLoad.FromWeight(Mass.FromPounds(100)))
+        );
         Assert.Equal(400, owed.Lime.Value.StillOwed.Pounds, 1e-9);
         Assert.Equal(2, owed.LimeAtWork.Length);
         Assert.Equal(["200 lb", "100 lb"], owed.LimeAtWork.Select(l => l.Told().Values.Single(v => v.Name == "pounds").Text));
         var told = owed.LimeAtWork[0].Told();
-        Assert.Equal(["2025-02-28", "2026-02-28"], new[] { "date", "done" }.Select(name => told.Values.Single(v => v.Name == name).Text));
+        Assert.Equal(
+            ["2025-02-28", "2026-02-28"],
+            new[] { "date", "done" }.Select(name => told.Values.Single(v => v.Name == name).Text)
+        );
     }
 
     [Fact]
     public void A_load_is_shown_by_its_bags_and_by_the_ground_it_went_on()
     {
         // 10 bags of 40 lb are 400 lb: over half an acre 800 lb/ac; 120 lb on 0.2 acre are 600.
-        var lime = Lime(1, SpreadLoad.FromBags(10, Mass.FromPounds(40)), SpreadLoad.FromWeight(Mass.FromPounds(120), Area.FromAcres(0.2)));
+        var lime = Lime(
+            1,
+            SpreadLoad.FromBags(10, Mass.FromPounds(40)),
+            SpreadLoad.FromWeight(Mass.FromPounds(120), Area.FromAcres(0.2))
+        );
         var work = Owed(5, Need(0, limeTons: 1), lime).ShowWork().Take(3).Select(l => l.Numbers).ToList();
         Assert.Equal("10 x 40 = 400 lb", work[0]);
         Assert.EndsWith(" = 800 lb/ac", work[1], StringComparison.Ordinal);

@@ -7,7 +7,10 @@ namespace PlotAgronomy.Tests.Records;
 /// 0.1575 / 0.18 = 0.875 (hand algebra).</summary>
 public class RankingSumTests
 {
-    private static KindRanking Two => KindRanking.Of(KindRankingTests.Stands(("winter oats", 2021, "n", 40), ("crimson clover", 2022, "n", 10)), RankedMeasure.Emergence);
+    private static KindRanking Two => KindRanking.Of(
+        KindRankingTests.Stands(("winter oats", 2021, "n", 40), ("crimson clover", 2022, "n", 10)),
+        RankedMeasure.Emergence
+    );
 
     [Fact]
     public void Means_are_drawn_by_their_weight_and_keep_its_error()
@@ -49,14 +52,23 @@ public class RankingSumTests
     {
         var book = KindRankingTests.Stands(("winter oats", 2021, "n", 40));
         Assert.Single(Observation.Of(book, RankedMeasure.Emergence));
-        var late = PlotBook.Empty.With("a", [.. book.Current.Select(e => (e is CountEntry ? e with { On = e.On.AddDays(30) } : e) with { Id = null })]);
+        var late = PlotBook.Empty.With(
+            "a",
+            [.. book.Current.Select(e => (e is CountEntry ? e with { On = e.On.AddDays(30) } : e) with { Id = null })]
+        );
         Assert.Empty(Observation.Of(late, RankedMeasure.Emergence));
     }
 
     [Fact]
     public void Browse_is_ranked_as_a_part_of_one_and_one_without_a_kind_is_none()
     {
-        var seen = new BrowseEntry { On = Books.Day(2025, 11, 5), Plot = Books.North, Kind = Books.Kind("winter oats"), PlantsByClass = [5, 10, 20, 10, 3, 2] };
+        var seen = new BrowseEntry
+        {
+            On = Books.Day(2025, 11, 5),
+            Plot = Books.North,
+            Kind = Books.Kind("winter oats"),
+            PlantsByClass = [5, 10, 20, 10, 3, 2],
+        };
         var book = PlotBook.Empty.With("a", seen, seen with { Kind = null });
         Assert.Equal(0.318, Assert.Single(KindRanking.Of(book, RankedMeasure.Browse).Kinds).Mean, 1e-12);
     }

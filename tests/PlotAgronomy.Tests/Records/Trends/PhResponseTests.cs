@@ -10,13 +10,24 @@ public class PhResponseTests
 {
     private static readonly DateOnly Limed = Books.Day(2023, 4, 1);
 
-    private static SoilReportEntry Sampled(DateOnly on, double ph, string laboratory = "county laboratory") => new() { On = on, Plot = Books.North, Report = Books.Report(ph, 20, laboratory) };
+    private static SoilReportEntry Sampled(DateOnly on, double ph, string laboratory = "county laboratory") => new()
+    {
+        On = on,
+        Plot = Books.North,
+        Report = Books.Report(ph, 20, laboratory),
+    };
 
     private static NeedEntry Need(double tons = 2, DateOnly? on = null) => new()
     {
         On = on ?? Books.Day(2023, 3, 10),
         Plot = Books.North,
-        Lime = LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(tons), 6.5, Length.FromInches(6), LimeBasis.GroundLimestone, Institution.NorthCarolina),
+        Lime = LimeRate.FromBasis(
+            ApplicationRate.FromShortTonsPerAcre(tons),
+            6.5,
+            Length.FromInches(6),
+            LimeBasis.GroundLimestone,
+            Institution.NorthCarolina
+        ),
     };
 
     private static LimeEntry Lime(double pounds, DateOnly? on = null, LimingMaterial? material = null) => new()
@@ -27,25 +38,44 @@ public class PhResponseTests
         Loads = [SpreadLoad.FromWeight(Mass.FromPounds(pounds))],
     };
 
-    private static Answer<PhResponse> Of(params BookEntry[] entries) => PhResponse.Of(PlotBook.Empty.With("a", entries), Books.North, Area.FromAcres(1), Books.Day(2025, 6, 1));
+    private static Answer<PhResponse> Of(params BookEntry[] entries) =>
+        PhResponse.Of(PlotBook.Empty.With("a", entries), Books.North, Area.FromAcres(1), Books.Day(2025, 6, 1));
 
     [Fact]
     public void A_reading_of_the_day_of_the_lime_is_one_before_it_and_the_last_one_counts()
     {
-        var response = Of(Sampled(Books.Day(2022, 3, 1), 5.1), Sampled(Limed, 5.5), Need(), Lime(4000), Sampled(Limed.AddDays(400), 6.2), Sampled(Limed.AddDays(700), 6.4)).Value;
+        var response = Of(
+            Sampled(Books.Day(2022, 3, 1), 5.1),
+            Sampled(Limed, 5.5),
+            Need(),
+            Lime(4000),
+            Sampled(Limed.AddDays(400), 6.2),
+            Sampled(Limed.AddDays(700), 6.4)
+        ).Value;
         Assert.Equal((5.5, 6.4), (response.Before.Value, response.After.Value));
         Assert.Equal((Limed, Limed.AddDays(700)), (response.Before.On, response.After.On));
     }
 
     [Fact]
-    public void A_reading_of_the_day_of_the_last_lime_is_none_after_it() =>
-        Assert.Equal("record-ask-ph-after", Assert.Single(Of(Sampled(Limed.AddDays(-30), 5.5), Need(), Lime(2000), Lime(2000, Limed.AddDays(60)), Sampled(Limed.AddDays(60), 6.0)).Questions).Code);
+    public void A_reading_of_the_day_of_the_last_lime_is_none_after_it()
+    {
+        var last = Limed.AddDays(60);
+        var answer = Of(Sampled(Limed.AddDays(-30), 5.5), Need(), Lime(2000), Lime(2000, last), Sampled(last, 6.0));
+        Assert.Equal("record-ask-ph-after", Assert.Single(answer.Questions).Code);
+    }
 
     [Fact]
     public void Dressings_add_up_and_one_of_before_the_need_does_not_count()
     {
         // Two dressings of a quarter of the 2 tons each: half of the rise from 5.5 to 6.5.
-        var half = Of(Sampled(Limed.AddDays(-40), 5.5), Lime(9000, Books.Day(2023, 3, 9)), Need(), Lime(1000), Lime(1000, Limed.AddDays(30)), Sampled(Limed.AddDays(790), 6.0)).Value;
+        var half = Of(
+            Sampled(Limed.AddDays(-40), 5.5),
+            Lime(9000, Books.Day(2023, 3, 9)),
+            Need(),
+            Lime(1000),
+            Lime(1000, Limed.AddDays(30)),
+            Sampled(Limed.AddDays(790), 6.0)
+        ).Value;
         Assert.Equal(6.0 + 0.2772, half.PromisedHigh, 1e-3);
         Assert.True(half.PromisedLow < 6.0 - 0.27);
     }
@@ -60,26 +90,42 @@ public class PhResponseTests
 
     [Fact]
     public void Where_the_pH_is_above_the_target_already_no_rise_is_promised() =>
-        Assert.Equal(6.7 + 0.2772, Of(Sampled(Limed, 6.7), Need(), Lime(4000), Sampled(Limed.AddDays(790), 6.7)).Value.PromisedHigh, 1e-3);
+        Assert.Equal(
+            6.7 + 0.2772,
+            Of(Sampled(Limed, 6.7), Need(), Lime(4000), Sampled(Limed.AddDays(790), 6.7)).Value.PromisedHigh,
+            1e-3
+        );
 
     [Fact]
     public void Without_lime_or_a_need_of_it_no_answer_is_needed_and_a_later_need_is_none_yet()
     {
         Assert.Equal(AnswerState.NoneNeeded, Of(Sampled(Limed, 5.5), Need()).State);
-        Assert.Equal(AnswerState.NoneNeeded, Of(Sampled(Limed, 5.5), Need(tons: 0), Lime(4000), Sampled(Limed.AddDays(790), 6.4)).State);
-        Assert.Equal("record-ask-lime-need", Assert.Single(Of(Sampled(Limed, 5.5), Need(on: Books.Day(2025, 6, 2)), Lime(4000)).Questions).Code);
+        Assert.Equal(
+            AnswerState.NoneNeeded,
+            Of(Sampled(Limed, 5.5), Need(tons: 0), Lime(4000), Sampled(Limed.AddDays(790), 6.4)).State
+        );
+        Assert.Equal(
+            "record-ask-lime-need",
+            Assert.Single(Of(Sampled(Limed, 5.5), Need(on: Books.Day(2025, 6, 2)), Lime(4000)).Questions).Code
+        );
         Assert.Equal(AnswerState.NoneNeeded, Of(Sampled(Limed, 5.5), Need(), Lime(4000, Books.Day(2025, 6, 2))).State);
     }
 
     [Fact]
     public void A_reading_of_after_the_day_asked_is_not_counted() =>
-        Assert.Equal("record-ask-ph-after", Assert.Single(Of(Sampled(Limed, 5.5), Need(), Lime(4000), Sampled(Books.Day(2025, 6, 2), 6.4)).Questions).Code);
+        Assert.Equal(
+            "record-ask-ph-after",
+            Assert.Single(Of(Sampled(Limed, 5.5), Need(), Lime(4000), Sampled(Books.Day(2025, 6, 2), 6.4)).Questions).Code
+        );
 
     [Fact]
     public void A_lime_whose_strength_is_not_known_is_asked_about()
     {
-        var need = Need() with { Lime = LimeRate.FromBasis(ApplicationRate.FromShortTonsPerAcre(1), 6.5, Length.FromInches(6), LimeBasis.All.First(b => b.Figure is { Index.Sieves.Length: > 0 }), Institution.NorthCarolina) };
+        var sieved = LimeBasis.All.First(b => b.Figure is { Index.Sieves.Length: > 0 });
+        var ton = ApplicationRate.FromShortTonsPerAcre(1);
+        var need = Need() with { Lime = LimeRate.FromBasis(ton, 6.5, Length.FromInches(6), sieved, Institution.NorthCarolina) };
         var pit = LimingMaterial.FromAnalysis("pit lime", LimingForm.GroundLimestone, 80);
-        Assert.Equal("record-ask-lime-strength", Assert.Single(Of(Sampled(Limed, 5.5), need, Lime(500, material: pit), Sampled(Limed.AddDays(790), 6.4)).Questions).Code);
+        var answer = Of(Sampled(Limed, 5.5), need, Lime(500, material: pit), Sampled(Limed.AddDays(790), 6.4));
+        Assert.Equal("record-ask-lime-strength", Assert.Single(answer.Questions).Code);
     }
 }

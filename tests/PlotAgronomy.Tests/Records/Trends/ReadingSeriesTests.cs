@@ -15,10 +15,19 @@ public class ReadingSeriesTests
         SampledDepth = Length.FromInches(6),
         Readings =
         [
-            SoilReading.FromPrinted(SoilAnalyte.Potassium, 90, SoilTestUnit.PoundsPerAcre, Extractant.Mehlich1, PrintedForm.Oxide),
+            SoilReading.FromPrinted(
+                SoilAnalyte.Potassium,
+                90,
+                SoilTestUnit.PoundsPerAcre,
+                Extractant.Mehlich1,
+                PrintedForm.Oxide
+            ),
             SoilReading.FromPrinted(SoilAnalyte.Magnesium, 60, SoilTestUnit.PartsPerMillion, Extractant.Mehlich3),
             SoilReading.FromPrinted(SoilAnalyte.Boron, 0.5, SoilTestUnit.PartsPerMillion, Extractant.HotWater),
-            SoilReading.FromPrinted(SoilAnalyte.Zinc, 0.5, SoilTestUnit.PartsPerMillion, Extractant.Dtpa) with { IsUpperLimit = true },
+            SoilReading.FromPrinted(SoilAnalyte.Zinc, 0.5, SoilTestUnit.PartsPerMillion, Extractant.Dtpa) with
+            {
+                IsUpperLimit = true,
+            },
         ],
     };
 
@@ -26,7 +35,10 @@ public class ReadingSeriesTests
     public void Each_reading_of_a_report_is_a_series_of_its_own_but_one_known_only_to_be_less()
     {
         var series = ReadingSeries.Of(Report).ToList();
-        Assert.Equal(["water pH", "salt pH", "buffer pH", "organic matter", "potassium", "magnesium", "boron"], series.Select(s => s.Series.What));
+        Assert.Equal(
+            ["water pH", "salt pH", "buffer pH", "organic matter", "potassium", "magnesium", "boron"],
+            series.Select(s => s.Series.What)
+        );
         Assert.Equal([6, 5.4, 6.4, 2.5, 90, 60, 0.5], series.Select(s => s.Value));
         Assert.All(series, s => Assert.EndsWith(", 6 in", s.Series.InWords, StringComparison.Ordinal));
         Assert.Contains(" as oxide", series[4].Series.InWords, StringComparison.Ordinal);
@@ -37,18 +49,37 @@ public class ReadingSeriesTests
     [Fact]
     public void Noise_is_known_of_pH_and_of_three_nutrients_alone() =>
         Assert.Equal(
-            [ReadingNoise.Ph, ReadingNoise.Ph, ReadingNoise.Unknown, ReadingNoise.Unknown, ReadingNoise.Nutrient, ReadingNoise.Nutrient, ReadingNoise.Unknown],
+            [
+                ReadingNoise.Ph,
+                ReadingNoise.Ph,
+                ReadingNoise.Unknown,
+                ReadingNoise.Unknown,
+                ReadingNoise.Nutrient,
+                ReadingNoise.Nutrient,
+                ReadingNoise.Unknown,
+            ],
             ReadingSeries.Of(Report).Select(s => s.Series.Noise)
         );
 
     [Fact]
     public void A_trend_lays_out_its_ends_its_score_and_its_noise()
     {
-        SoilReportEntry Sampled(int year, double ph) => new() { On = Books.Day(year, 3, 1), Plot = Books.North, Report = Books.Report(ph, 20) };
-        var trends = ReadingTrend.All(PlotBook.Empty.With("a", Sampled(2019, 5.5), Sampled(2021, 5.8), Sampled(2023, 6.3)), Books.North);
+        SoilReportEntry Sampled(int year, double ph) => new()
+        {
+            On = Books.Day(year, 3, 1),
+            Plot = Books.North,
+            Report = Books.Report(ph, 20),
+        };
+        var trends = ReadingTrend.All(
+            PlotBook.Empty.With("a", Sampled(2019, 5.5), Sampled(2021, 5.8), Sampled(2023, 6.3)),
+            Books.North
+        );
         var work = trends.Single(t => t.What == "water pH").ShowWork();
         // From 5.5 to 6.3 in four years 0.2 a year; three rising pairs; 1.96 x root 2 x 0.1.
-        Assert.Equal(["Change in a year, first and last reading", "Change in a year", "Score", "Least change that is more than noise"], work.Select(l => l.Label));
+        Assert.Equal(
+            ["Change in a year, first and last reading", "Change in a year", "Score", "Least change that is more than noise"],
+            work.Select(l => l.Label)
+        );
         Assert.Equal("(6.3 - 5.5) / 4 = 0.2", work[0].Numbers);
         Assert.EndsWith(" = 0.28 pH", work[3].Numbers, StringComparison.Ordinal);
         var still = trends.Single(t => t.What == "phosphorus");
@@ -75,8 +106,16 @@ public class ReadingSeriesTests
     [InlineData(5.73, false)]
     public void A_change_is_real_where_it_is_more_than_the_noise_of_two_readings(double last, bool isReal)
     {
-        SoilReportEntry Sampled(int year, double ph) => new() { On = Books.Day(year, 3, 1), Plot = Books.North, Report = Books.Report(ph, 20) };
-        var trend = ReadingTrend.All(PlotBook.Empty.With("a", Sampled(2020, 6), Sampled(2024, last)), Books.North).Single(t => t.What == "water pH");
+        SoilReportEntry Sampled(int year, double ph) => new()
+        {
+            On = Books.Day(year, 3, 1),
+            Plot = Books.North,
+            Report = Books.Report(ph, 20),
+        };
+        var trend = ReadingTrend.All(
+            PlotBook.Empty.With("a", Sampled(2020, 6), Sampled(2024, last)),
+            Books.North).Single(t => t.What == "water pH"
+        );
         Assert.Equal(isReal, trend.IsRealChange);
         Assert.Equal(!isReal, trend.Findings.Any(f => f.Code == "record-change-is-noise"));
     }

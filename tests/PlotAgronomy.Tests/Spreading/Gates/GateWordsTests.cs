@@ -18,7 +18,11 @@ public class GateWordsTests
     {
         Assert.Equal("4 x pow(12 / 10, 2) = 5.76 lb/min", Assert.Single(Square.FlowAt(12).ShowWork()).Numbers);
         Assert.Equal("10 x pow(5.76 / 4, 1 / 2) = 12", Assert.Single(Square.SettingFor(Flow(5.76)).ShowWork()).Numbers);
-        Assert.Contains("setting 10 gives 4 lb/min", Assert.Single(Square.FlowAt(10).ShowWork()).Numbers, StringComparison.Ordinal);
+        Assert.Contains(
+            "setting 10 gives 4 lb/min",
+            Assert.Single(Square.FlowAt(10).ShowWork()).Numbers,
+            StringComparison.Ordinal
+        );
         Assert.Empty(Square.FlowAt(1).ShowWork());
         Assert.Equal(12, Square.SettingFor(Flow(5.76)).Setting!.Value, 1e-9);
     }
@@ -56,7 +60,11 @@ public class GateWordsTests
         Assert.Contains("without a gap", Why("rye", Point(1, 0.2), null!), StringComparison.Ordinal);
         Assert.Contains("two different settings", Why("rye", Point(1, 0.2), Point(1, 0.3)), StringComparison.Ordinal);
         // Once the first two are pooled at 1.5 the next fall stands before setting 4.
-        Assert.Contains("again before setting 4", Why("rye", Point(1, 0.5), Point(2, 0.4), Point(3, 0.9), Point(4, 0.8)), StringComparison.Ordinal);
+        Assert.Contains(
+            "again before setting 4",
+            Why("rye", Point(1, 0.5), Point(2, 0.4), Point(3, 0.9), Point(4, 0.8)),
+            StringComparison.Ordinal
+        );
         Assert.False(GateTable.TryFromPoints("rye", null!, out _, out _));
     }
 
@@ -106,7 +114,10 @@ public class GateWordsTests
         Assert.EndsWith(" g/min", through, StringComparison.Ordinal);
         string hole = Assert.Single(grain.ShowWork(grain.Through(Length.FromCentimeters(1.5)))).Numbers;
         Assert.EndsWith(" = 1.5 cm", hole, StringComparison.Ordinal);
-        Assert.Equal("hole", Assert.Throws<ArgumentOutOfRangeException>(() => grain.ShowWork(Length.FromCentimeters(0.7))).ParamName);
+        Assert.Equal(
+            "hole",
+            Assert.Throws<ArgumentOutOfRangeException>(() => grain.ShowWork(Length.FromCentimeters(0.7))).ParamName
+        );
         Assert.Equal("flow", Assert.Throws<ArgumentOutOfRangeException>(() => grain.ShowWork(Flow(0))).ParamName);
     }
 
@@ -124,6 +135,10 @@ public class GateWordsTests
     }
 
     [Fact]
-    public void A_printed_scale_is_held_against_a_rate_that_is_wanted() =>
-        Assert.Equal("wanted", Assert.Throws<ArgumentOutOfRangeException>(() => PrintedDial.Compare(ApplicationRate.Zero, ApplicationRate.FromPoundsPerAcre(8))).ParamName);
+    public void A_printed_scale_is_held_against_a_rate_that_is_wanted()
+    {
+        var claimed = ApplicationRate.FromPoundsPerAcre(8);
+        var refused = Assert.Throws<ArgumentOutOfRangeException>(() => PrintedDial.Compare(ApplicationRate.Zero, claimed));
+        Assert.Equal("wanted", refused.ParamName);
+    }
 }

@@ -45,7 +45,8 @@ public class PatternMathTests
         // Trays 9 ft apart in passes: on a path 3, and from the passes 9 ft aside nothing; 3 ft aside 2 and 1.
         Assert.Equal(3, PatternMath.Overlapped(Trays, 0, 9, DrivingMethod.OneDirection), 1e-12);
         Assert.Equal(3, PatternMath.Overlapped(Trays, 3, 9, DrivingMethod.OneDirection), 1e-12);
-        // Left heavy, driven back: 3 ft right of the first path 1 of its own and, from the second driven back, 6 ft to its right, 1.
+        // Left heavy, driven back: 3 ft right of the first path 1 of its own and, from the second driven back, 6 ft to its
+        // right, 1.
         var leaning = SpreadPattern.FromTrays([1, 4, 3, 1, 1], Length.FromFeet(3));
         Assert.Equal(1 + 1, PatternMath.Overlapped(leaning, 3, 9, DrivingMethod.OneDirection), 1e-12);
         Assert.Equal(1 + 1, PatternMath.Overlapped(leaning, 3, 9, DrivingMethod.BackAndForth), 1e-12);
@@ -59,7 +60,8 @@ public class PatternMathTests
     [InlineData(-1, DrivingMethod.BackAndForth, -1)]
     [InlineData(2, DrivingMethod.BackAndForth, 1)]
     [InlineData(1, DrivingMethod.OneDirection, 1)]
-    public void Every_other_pass_is_driven_back(int pass, DrivingMethod driving, int side) => Assert.Equal(side, PatternMath.SideOf(pass, driving));
+    public void Every_other_pass_is_driven_back(int pass, DrivingMethod driving, int side) =>
+        Assert.Equal(side, PatternMath.SideOf(pass, driving));
 
     [Fact]
     public void Evenness_is_the_deviation_over_the_mean()

@@ -18,7 +18,11 @@ public class PaceAndSpacingTests
     {
         // 88 ft in 20 s are 264 ft/min: 3 mph; a second more or less is a twentieth.
         Assert.Equal(3, WalkingPace.Over(Feet(88), TimeSpan.FromSeconds(20)).MilesPerHour, 1e-12);
-        Assert.Equal(0.15, WalkingPace.ErrorOver(Feet(88), TimeSpan.FromSeconds(20), TimeSpan.FromSeconds(1)).MilesPerHour, 1e-12);
+        Assert.Equal(
+            0.15,
+            WalkingPace.ErrorOver(Feet(88), TimeSpan.FromSeconds(20), TimeSpan.FromSeconds(1)).MilesPerHour,
+            1e-12
+        );
         Assert.Equal(0, WalkingPace.ErrorOver(Feet(88), TimeSpan.FromSeconds(20), TimeSpan.Zero).MilesPerHour);
         // 3 mph x 16.5 ft / 495 is a tenth of an acre a minute; 80 % of six an hour.
         Assert.Equal(4.8, WalkingPace.AreaRate(Walk, Feet(16.5), Fraction.FromPercent(80)).Acres, 1e-9);
@@ -29,7 +33,10 @@ public class PaceAndSpacingTests
     {
         Assert.Equal("distance", Refused(() => WalkingPace.Over(Feet(0), TimeSpan.FromSeconds(20))));
         Assert.Equal("time", Refused(() => WalkingPace.Over(Feet(88), TimeSpan.Zero)));
-        Assert.Equal("timeError", Refused(() => WalkingPace.ErrorOver(Feet(88), TimeSpan.FromSeconds(20), TimeSpan.FromSeconds(-1))));
+        Assert.Equal(
+            "timeError",
+            Refused(() => WalkingPace.ErrorOver(Feet(88), TimeSpan.FromSeconds(20), TimeSpan.FromSeconds(-1)))
+        );
         Assert.Equal("distance", Refused(() => WalkingPace.TimeFor(Feet(0), Walk)));
         Assert.Equal("speed", Refused(() => WalkingPace.TimeFor(Feet(88), Speed.Zero)));
         Assert.Equal("speed", Refused(() => WalkingPace.AreaRate(Speed.Zero, Feet(15), Fraction.One)));
@@ -61,7 +68,8 @@ public class PaceAndSpacingTests
         // 8 x 15 / 12 = 10 lb/ac, a quarter more, on four fifths of the plot; 8 x 3 / 4 = 6 lb/ac, a quarter less.
         var close = ChangedRate.AtSpacing(Eight, Feet(15), Feet(12));
         Assert.Equal("8 x 15 / 12 = 10 lb/ac", Assert.Single(close.ShowWork()).Numbers);
-        Assert.Equal((25, 0.8), (Math.Round(close.ChangePercent, 9, MidpointRounding.ToEven), Math.Round(close.CoveredShare, 9, MidpointRounding.ToEven)));
+        Assert.Equal(25, close.ChangePercent, 1e-9);
+        Assert.Equal(0.8, close.CoveredShare, 1e-9);
         var fast = ChangedRate.AtSpeed(Eight, Walk, Speed.FromMilesPerHour(4));
         Assert.Equal("8 x 3 / 4 = 6 lb/ac", Assert.Single(fast.ShowWork()).Numbers);
         Assert.Equal(-25, fast.ChangePercent, 1e-9);

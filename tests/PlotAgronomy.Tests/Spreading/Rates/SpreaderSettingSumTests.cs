@@ -3,7 +3,8 @@ using UnitsNet;
 
 namespace PlotAgronomy.Tests.Spreading;
 
-/// <summary>Each of rate, flow, speed and swath from the other three: 495 x 2 / (3 x 15) = 22 lb/ac, solved four ways by hand.</summary>
+/// <summary>Each of rate, flow, speed and swath from the other three: 495 x 2 / (3 x 15) = 22 lb/ac, solved four ways by
+/// hand.</summary>
 public class SpreaderSettingSumTests
 {
     private static readonly ApplicationRate Rate = ApplicationRate.FromPoundsPerAcre(22);
@@ -25,7 +26,14 @@ public class SpreaderSettingSumTests
     [Fact]
     public void All_four_are_handed_out_whichever_was_solved()
     {
-        foreach (var setting in new[] { SpreaderSetting.FromFlow(Flow, Walk, Swath), SpreaderSetting.FlowFor(Rate, Walk, Swath), SpreaderSetting.SpeedFor(Rate, Flow, Swath), SpreaderSetting.SwathFor(Rate, Flow, Walk) })
+        SpreaderSetting[] settings =
+        [
+            SpreaderSetting.FromFlow(Flow, Walk, Swath),
+            SpreaderSetting.FlowFor(Rate, Walk, Swath),
+            SpreaderSetting.SpeedFor(Rate, Flow, Swath),
+            SpreaderSetting.SwathFor(Rate, Flow, Walk),
+        ];
+        foreach (var setting in settings)
         {
             Assert.Equal(22, setting.Rate.PoundsPerAcre, 1e-9);
             Assert.Equal(2, setting.Flow.PoundsPerMinute, 1e-9);
@@ -60,9 +68,16 @@ public class SpreaderSettingSumTests
     [InlineData(4.01, true)]
     public void A_pace_above_four_miles_is_hurried_where_it_was_solved_for(double milesPerHour, bool isHurried)
     {
-        var solved = SpreaderSetting.SpeedFor(Rate, SpreaderSetting.FlowFor(Rate, Speed.FromMilesPerHour(milesPerHour), Swath).Flow, Swath);
+        var solved = SpreaderSetting.SpeedFor(
+            Rate,
+            SpreaderSetting.FlowFor(Rate, Speed.FromMilesPerHour(milesPerHour), Swath).Flow,
+            Swath
+        );
         Assert.Equal(isHurried, solved.Findings.Any(f => f.Code == "spread-hurried-pace"));
-        Assert.DoesNotContain(SpreaderSetting.FlowFor(Rate, Speed.FromMilesPerHour(milesPerHour), Swath).Findings, f => f.Code == "spread-hurried-pace");
+        Assert.DoesNotContain(
+            SpreaderSetting.FlowFor(Rate, Speed.FromMilesPerHour(milesPerHour), Swath).Findings,
+            f => f.Code == "spread-hurried-pace"
+        );
     }
 
     private static string? Refused(Func<SpreaderSetting> call) => Assert.Throws<ArgumentOutOfRangeException>(call).ParamName;

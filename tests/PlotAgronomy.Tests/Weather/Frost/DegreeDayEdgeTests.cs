@@ -6,10 +6,20 @@ namespace PlotAgronomy.Tests.Weather;
 /// <summary>Degree days on and beside the base and the upper limit; sums by hand.</summary>
 public class DegreeDayEdgeTests
 {
-    private static WeatherDay Day(double high, double low, int at = 0) => new() { Date = new DateOnly(2026, 5, 1).AddDays(at), High = Temperature.FromDegreesCelsius(high), Low = Temperature.FromDegreesCelsius(low) };
+    private static WeatherDay Day(double high, double low, int at = 0) => new()
+    {
+        Date = new DateOnly(2026, 5, 1).AddDays(at),
+        High = Temperature.FromDegreesCelsius(high),
+        Low = Temperature.FromDegreesCelsius(low),
+    };
 
-    private static double Sum(DegreeDayMethod method, double? upper, params WeatherDay[] days) =>
-        DegreeDays.Of(days, Temperature.FromDegreesCelsius(10), method, upper is { } limit ? Temperature.FromDegreesCelsius(limit) : null).Value.SumCelsius;
+    private static readonly Temperature Ten = Temperature.FromDegreesCelsius(10);
+
+    private static double Sum(DegreeDayMethod method, double? upper, params WeatherDay[] days)
+    {
+        Temperature? limit = upper is { } degrees ? Temperature.FromDegreesCelsius(degrees) : null;
+        return DegreeDays.Of(days, Ten, method, limit).Value.SumCelsius;
+    }
 
     [Theory]
     [InlineData(10, 4, 0)] // never above the base
@@ -32,7 +42,8 @@ public class DegreeDayEdgeTests
     [Fact]
     public void An_upper_limit_cuts_what_lies_above_it()
     {
-        // 40 and 20 with a limit of 30: clipped (30 + 20) / 2 - 10 = 15; the sine loses half a wave of 10 degrees, 10 / pi, of 20.
+        // 40 and 20 with a limit of 30: clipped (30 + 20) / 2 - 10 = 15; the sine loses half a wave of 10 degrees, 10 / pi, of
+        // 20.
         Assert.Equal(15, Sum(DegreeDayMethod.Clipped, 30, Day(40, 20)), 1e-12);
         Assert.Equal(20 - (10 / Math.PI), Sum(DegreeDayMethod.SingleSine, 30, Day(40, 20)), 1e-12);
         Assert.Equal(20, Sum(DegreeDayMethod.SingleSine, null, Day(40, 20)), 1e-12);
@@ -42,10 +53,13 @@ public class DegreeDayEdgeTests
     [Fact]
     public void Days_add_up_in_both_units()
     {
-        var days = DegreeDays.Of([Day(20, 10), Day(24, 12, 1)], Temperature.FromDegreesCelsius(10), DegreeDayMethod.SimpleAverage).Value;
+        var days = DegreeDays.Of([Day(20, 10), Day(24, 12, 1)], Ten, DegreeDayMethod.SimpleAverage).Value;
         Assert.Equal(13, days.SumCelsius, 1e-12);
         Assert.Equal(23.4, days.SumFahrenheit, 1e-12);
-        Assert.Equal(["max((20 + 10) / 2 - 10, 0) = 5 C days", "max((24 + 12) / 2 - 10, 0) = 8 C days"], days.ShowWork().Select(l => l.Numbers));
+        Assert.Equal(
+            ["max((20 + 10) / 2 - 10, 0) = 5 C days", "max((24 + 12) / 2 - 10, 0) = 8 C days"],
+            days.ShowWork().Select(l => l.Numbers)
+        );
     }
 
     [Theory]
@@ -54,14 +68,18 @@ public class DegreeDayEdgeTests
     [InlineData(DegreeDayMethod.SingleSine)]
     public void Each_method_names_its_publication(DegreeDayMethod method)
     {
-        string[] sources = [.. DegreeDays.Of([Day(20, 10)], Temperature.FromDegreesCelsius(10), method).Value.Sources.Select(s => s.Id)];
+        string[] sources = [.. DegreeDays.Of([Day(20, 10)], Ten, method).Value.Sources.Select(s => s.Id)];
         Assert.Contains(method == DegreeDayMethod.SingleSine ? "WX-TRENCH" : "WX-USDA1997", sources);
     }
 
     [Fact]
     public void Without_an_upper_limit_the_clipped_sum_shows_the_high_itself()
     {
-        var work = DegreeDays.Of([Day(16, 6), Day(8, 2, 1)], Temperature.FromDegreesCelsius(10), DegreeDayMethod.Clipped).Value.ShowWork();
+        var work = DegreeDays.Of(
+            [Day(16, 6), Day(8, 2, 1)],
+            Temperature.FromDegreesCelsius(10),
+            DegreeDayMethod.Clipped).Value.ShowWork(
+        );
         Assert.Equal("(min(max(16, 10), 16) + min(max(6, 10), 16)) / 2 - 10 = 3 C days", work[0].Numbers);
         Assert.Equal("(min(max(8, 10), 10) + min(max(2, 10), 10)) / 2 - 10 = 0 C days", work[1].Numbers);
     }
@@ -69,7 +87,12 @@ public class DegreeDayEdgeTests
     [Fact]
     public void The_working_of_the_sine_says_which_branch_it_took()
     {
-        var work = DegreeDays.Of([Day(20, 10), Day(10, 4, 1), Day(15, 5, 2), Day(30, 20, 3), Day(31, 20, 4)], Temperature.FromDegreesCelsius(10), DegreeDayMethod.SingleSine, Temperature.FromDegreesCelsius(30)).Value.ShowWork();
+        var work = DegreeDays.Of(
+            [Day(20, 10), Day(10, 4, 1), Day(15, 5, 2), Day(30, 20, 3), Day(31, 20, 4)],
+            Temperature.FromDegreesCelsius(10),
+            DegreeDayMethod.SingleSine,
+            Temperature.FromDegreesCelsius(30)).Value.ShowWork(
+        );
         Assert.Equal("max((20 + 10) / 2 - 10, 0) = 5 C days", work[0].Numbers);
         Assert.Equal("max((10 + 4) / 2 - 10, 0) = 0 C days", work[1].Numbers);
         Assert.Equal("((10 - 10) x (1.571 - 0) + 5 x 1) / (2 x 1.571) = 1.592 C days", work[2].Numbers);
@@ -80,7 +103,10 @@ public class DegreeDayEdgeTests
     [Fact]
     public void A_limit_is_above_the_base_and_there_is_a_day()
     {
-        Assert.Equal("upperLimit", Assert.Throws<ArgumentOutOfRangeException>(() => Sum(DegreeDayMethod.Clipped, 10, Day(20, 10))).ParamName);
+        Assert.Equal(
+            "upperLimit",
+            Assert.Throws<ArgumentOutOfRangeException>(() => Sum(DegreeDayMethod.Clipped, 10, Day(20, 10))).ParamName
+        );
         Assert.ThrowsAny<ArgumentException>(() => Sum(DegreeDayMethod.Clipped, null));
         Assert.ThrowsAny<ArgumentException>(() => Sum((DegreeDayMethod)9, null, Day(20, 10)));
     }

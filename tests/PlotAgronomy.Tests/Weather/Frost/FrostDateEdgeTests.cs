@@ -45,7 +45,10 @@ public class FrostDateEdgeTests
     {
         var dates = FrostDates.FromHistory(Autumns(80, 90, null, null), Freeze).Value;
         Assert.Equal(0.5, dates.YearsWithout, 1e-12);
-        Assert.Equal("2", dates.Findings.Single(f => f.Code == "weather-years-without-freeze").Values.Single(v => v.Name == "count").Text);
+        Assert.Equal(
+            "2",
+            dates.Findings.Single(f => f.Code == "weather-years-without-freeze").Values.Single(v => v.Name == "count").Text
+        );
         Assert.NotNull(dates.DateWith(Fraction.FromPercent(40), 2026));
         Assert.Null(dates.DateWith(Fraction.FromPercent(50), 2026));
         // Half of the years, and half of those by the mean.
@@ -57,7 +60,8 @@ public class FrostDateEdgeTests
     [InlineData(30, false)]
     public void Thirty_years_are_enough(int years, bool isSaid)
     {
-        var dates = FrostDates.FromHistory(Autumns([.. Enumerable.Range(0, years).Select(i => (int?)(80 + (i % 5)))]), Freeze).Value;
+        var history = Autumns([.. Enumerable.Range(0, years).Select(i => (int?)(80 + (i % 5)))]);
+        var dates = FrostDates.FromHistory(history, Freeze).Value;
         Assert.Equal(isSaid, dates.Findings.Any(f => f.Code == "weather-few-years"));
     }
 
@@ -78,10 +82,20 @@ public class FrostDateEdgeTests
     {
         var printed = FrostDates.FromQuantiles(Freeze, new(2026, 10, 3), new(2026, 10, 15), new(2026, 11, 1));
         Assert.Equal("chance", Assert.Throws<ArgumentOutOfRangeException>(() => printed.DateWith(Fraction.One, 2026)).ParamName);
-        Assert.Equal("year", Assert.Throws<ArgumentOutOfRangeException>(() => printed.DateWith(Fraction.FromPercent(50), 1749)).ParamName);
-        Assert.Equal("year", Assert.Throws<ArgumentOutOfRangeException>(() => printed.DateWith(Fraction.FromPercent(50), 2201)).ParamName);
-        Assert.Equal("middle", Assert.Throws<ArgumentException>(() => FrostDates.FromQuantiles(Freeze, new(2026, 10, 3), new(2026, 10, 3), new(2026, 11, 1))).ParamName);
-        Assert.Equal("middle", Assert.Throws<ArgumentException>(() => FrostDates.FromQuantiles(Freeze, new(2026, 10, 3), new(2026, 11, 1), new(2026, 11, 1))).ParamName);
+        Assert.Equal(
+            "year",
+            Assert.Throws<ArgumentOutOfRangeException>(() => printed.DateWith(Fraction.FromPercent(50), 1749)).ParamName
+        );
+        Assert.Equal(
+            "year",
+            Assert.Throws<ArgumentOutOfRangeException>(() => printed.DateWith(Fraction.FromPercent(50), 2201)).ParamName
+        );
+        DateOnly early = new(2026, 10, 3), late = new(2026, 11, 1);
+        foreach (var middle in new[] { early, late })
+        {
+            var refused = Assert.Throws<ArgumentException>(() => FrostDates.FromQuantiles(Freeze, early, middle, late));
+            Assert.Equal("middle", refused.ParamName);
+        }
     }
 
     [Theory]
@@ -106,10 +120,21 @@ public class FrostDateEdgeTests
         var printed = FrostDates.FromQuantiles(Freeze, new(2026, 10, 3), new(2026, 10, 15), new(2026, 11, 1));
         var kale = KindCatalog.Standard.Find("kale");
         Assert.NotEmpty(LatestSowing.Of(kale, printed, Fraction.FromPercent(50), 2026, 365));
-        Assert.Equal("bufferDays", Assert.Throws<ArgumentOutOfRangeException>(() => LatestSowing.Of(kale, printed, Fraction.FromPercent(50), 2026, 366)).ParamName);
-        Assert.Equal("chance", Assert.Throws<ArgumentOutOfRangeException>(() => LatestSowing.Of(kale, printed, Fraction.One, 2026)).ParamName);
-        Assert.Equal("kind", Assert.Throws<ArgumentNullException>(() => LatestSowing.Of(null!, printed, Fraction.FromPercent(50), 2026)).ParamName);
-        Assert.Equal("frost", Assert.Throws<ArgumentNullException>(() => LatestSowing.Of(kale, null!, Fraction.FromPercent(50), 2026)).ParamName);
+        var half = Fraction.FromPercent(50);
+        var refused = Assert.Throws<ArgumentOutOfRangeException>(() => LatestSowing.Of(kale, printed, half, 2026, 366));
+        Assert.Equal("bufferDays", refused.ParamName);
+        Assert.Equal(
+            "chance",
+            Assert.Throws<ArgumentOutOfRangeException>(() => LatestSowing.Of(kale, printed, Fraction.One, 2026)).ParamName
+        );
+        Assert.Equal(
+            "kind",
+            Assert.Throws<ArgumentNullException>(() => LatestSowing.Of(null!, printed, Fraction.FromPercent(50), 2026)).ParamName
+        );
+        Assert.Equal(
+            "frost",
+            Assert.Throws<ArgumentNullException>(() => LatestSowing.Of(kale, null!, Fraction.FromPercent(50), 2026)).ParamName
+        );
         Assert.Equal("kind", Assert.Throws<ArgumentNullException>(() => ColdLimit.Of(null!)).ParamName);
         var plain = LatestSowing.Of(kale, printed, Fraction.FromPercent(50), 2026);
         var buffered = LatestSowing.Of(kale, printed, Fraction.FromPercent(50), 2026, 10);

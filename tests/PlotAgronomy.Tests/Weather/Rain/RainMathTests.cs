@@ -32,17 +32,29 @@ public class RainMathTests
         // Each 5 mm on the mean: exp(-x / 5) (1 + x / 5).
         foreach (double atLeast in new[] { 2.0, 10, 25 })
         {
-            Assert.Equal(Math.Exp(-atLeast / 5) * (1 + (atLeast / 5)), RainMath.AtLeast(RainShape.Patchy, [(1, 5), (1, 5)], atLeast), 1e-4);
+            Assert.Equal(
+                Math.Exp(-atLeast / 5) * (1 + (atLeast / 5)),
+                RainMath.AtLeast(RainShape.Patchy, [(1, 5), (1, 5)], atLeast),
+                1e-4
+            );
         }
 
-        Assert.Equal(RainMath.AtLeast(RainShape.Patchy, [(1, 5), (1, 5)], 10), RainMath.AtLeast(RainShape.Patchy, [(1, 5), (0, 5), (1, 5), (0.3, 0)], 10), 1e-12);
+        Assert.Equal(
+            RainMath.AtLeast(RainShape.Patchy, [(1, 5), (1, 5)], 10),
+            RainMath.AtLeast(RainShape.Patchy, [(1, 5), (0, 5), (1, 5), (0.3, 0)], 10),
+            1e-12
+        );
     }
 
     [Fact]
     public void Two_periods_with_half_a_chance_are_four_cases()
     {
         // Both 1/4, one 2/4: 0.25 exp(-2) (1 + 2) + 0.5 exp(-2), of 10 mm with 5 mm if it rains.
-        Assert.Equal((0.75 * Math.Exp(-2)) + (0.5 * Math.Exp(-2)), RainMath.AtLeast(RainShape.Patchy, [(0.5, 2.5), (0.5, 2.5)], 10), 1e-4);
+        Assert.Equal(
+            (0.75 * Math.Exp(-2)) + (0.5 * Math.Exp(-2)),
+            RainMath.AtLeast(RainShape.Patchy, [(0.5, 2.5), (0.5, 2.5)], 10),
+            1e-4
+        );
     }
 
     [Theory]

@@ -2,7 +2,8 @@ using PlotAgronomy.Weather;
 
 namespace PlotAgronomy.Tests.Weather;
 
-/// <summary>The drying surface layer of FAO-56 and the thermal time of a seed, on and beside their limits; sums by hand.</summary>
+/// <summary>The drying surface layer of FAO-56 and the thermal time of a seed, on and beside their limits; sums by
+/// hand.</summary>
 public class WetAndWarmTests
 {
     [Theory]
