@@ -158,8 +158,11 @@ public abstract partial class RecommendationSystem
     internal NutrientRating? RatingOf(SystemRequest question, PlantNutrient nutrient) =>
         ReadingFor(nutrient, question) is { } reading ? RatingOf(question, reading) : null;
 
-    private protected UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<UnansweredNutrient, string> fact) =>
-        Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
+    private protected UnansweredNutrient AskFor(
+        PlantNutrient nutrient,
+        SystemRequest question,
+        Func<UnansweredNutrient, string> fact
+    ) => Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
 
     private static string FromMemory(UnansweredNutrient refused) =>
         "its numbers are not yet checked against the publication, so it answers only when asked by name";
