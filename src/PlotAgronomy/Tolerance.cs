@@ -1,5 +1,3 @@
-using System.Runtime.Intrinsics;
-
 namespace PlotAgronomy;
 
 /// <summary>What two ways of the same sum may differ by. A value this close to a limit lies on it.</summary>
@@ -17,14 +15,6 @@ internal static class Tolerance
 
     /// <summary>The lowest value that still lies on a limit.</summary>
     internal static double LowEdge(double limit) => limit - DustOf(limit);
-
-    /// <summary>The lowest and the highest value that still lie on each of four limits.</summary>
-    internal static (Vector256<double> Low, Vector256<double> High) Edges(Vector256<double> limit)
-    {
-        var size = Vector256.Abs(limit);
-        var dust = (size * Vector256.Create(Dust)) & Vector256.LessThanOrEqual(size, Vector256.Create(double.MaxValue));
-        return (limit - dust, limit + dust);
-    }
 
     internal static bool AreEqual(double a, double b) => a == b || Math.Abs(a - b) <= DustOf(Math.Max(Math.Abs(a), Math.Abs(b)));
 

@@ -1,9 +1,14 @@
 using BenchmarkDotNet.Running;
 using PlotAgronomy.Benchmarks;
+using PlotAgronomy.Benchmarks.Rooms;
 
 if (args is ["ratios"])
 {
     Ratios.Print();
+}
+else if (args is ["rooms", .. var rooms])
+{
+    RoomTimes.Print(rooms);
 }
 else if (args is ["solver"])
 {

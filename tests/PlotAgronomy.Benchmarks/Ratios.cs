@@ -1,14 +1,10 @@
-using System.Diagnostics;
 using System.Globalization;
 
 namespace PlotAgronomy.Benchmarks;
 
-/// <summary>Ways of one sum timed by turns in one process, so that what else the machine does falls on all of them alike.</summary>
+/// <summary>Columns, loops by hand and typed calls by <see cref="Turns"/>.</summary>
 internal static class Ratios
 {
-    private const int Turns = 61;
-    private const int WarmUps = 60;
-
     /// <summary>Prints the ways of 500,000 reports: ns a row, best and median, the ratio to the first way of a group, bytes a row.</summary>
     internal static void Print()
     {
@@ -27,31 +23,13 @@ internal static class Ratios
 
     private static void Print(string what, int rows, params (string Name, Action Run)[] ways)
     {
-        var times = ways.Select(_ => new List<double>()).ToArray();
-        for (int turn = -WarmUps; turn < Turns; turn++)
+        var times = Turns.Of([.. ways.Select(way => (way.Run, rows))]);
+        foreach (var (way, time) in ways.Zip(times))
         {
-            for (int way = 0; way < ways.Length; way++)
-            {
-                long start = Stopwatch.GetTimestamp();
-                ways[way].Run();
-                double nanoseconds = Stopwatch.GetElapsedTime(start).TotalNanoseconds / rows;
-                if (turn >= 0)
-                {
-                    times[way].Add(nanoseconds);
-                }
-            }
-        }
-
-        for (int way = 0; way < ways.Length; way++)
-        {
-            long before = GC.GetAllocatedBytesForCurrentThread();
-            ways[way].Run();
-            double bytes = (GC.GetAllocatedBytesForCurrentThread() - before) / (double)rows;
-            double ratio = times[way].Zip(times[0], (own, first) => own / first).Order().ElementAt(Turns / 2);
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{what,-24}{ways[way].Name,-16}best {times[way].Min(),8:0.00} ns, median {times[way].Order().ElementAt(Turns / 2),8:0.00} ns, ratio {ratio,6:0.00}, {bytes,8:0.0} B a row"
+                    $"{what,-24}{way.Name,-16}best {time.Best,8:0.00} ns, median {time.Median,8:0.00} ns, ratio {time.ToTheFirst,6:0.00}, {time.Bytes,8:0.0} B a row"
                 )
             );
         }

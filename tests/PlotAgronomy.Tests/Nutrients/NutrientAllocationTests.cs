@@ -31,9 +31,16 @@ public class NutrientAllocationTests
         {
             var row = system.Accepts[0].Crops[0];
             var use = CropUse.Browsed(row, YieldFor(row, 5));
-            int most = system.Recommend(soil, use).Unanswered.IsEmpty ? 256 : 656;
-            Assert.InRange(Allocations.BytesOf(() => system.Recommend(soil, use)), 1, most);
+            Assert.InRange(Allocations.BytesOf(() => system.Recommend(soil, use)), 1, 256);
         });
+    }
+
+    [Fact]
+    public void A_refusal_without_text_allocates_as_little()
+    {
+        var (bare, corn) = (Known(Report(P(18, Ppm, Extractant.Mehlich1))), CropUse.Browsed(CropRow.Corn));
+        Assert.All(RecommendationSystem.Everything, system =>
+            Assert.InRange(Allocations.BytesOf(() => system.Recommend(bare, corn)), 1, 256));
     }
 
     [Fact]

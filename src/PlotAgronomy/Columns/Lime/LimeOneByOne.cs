@@ -1,48 +1,37 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
+using System.Runtime.InteropServices;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Columns;
 
-/// <summary>The sums of four rows by a kernel that sums one.</summary>
-internal readonly struct LimeOneByOne<TKernel>(TKernel kernel) : ILimeSumOfFour
+/// <summary>The sums of many rows by a kernel that sums one.</summary>
+internal readonly struct LimeOneByOne<TKernel>(TKernel kernel) : ILimeSum
     where TKernel : struct, ILimeKernel
 {
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Vector256<double> PoundsPerAcre(
-        Vector256<double> reading,
-        Vector256<double> waterPh,
-        Vector256<ulong> going,
-        out Vector256<ulong> remarks
-    )
+    public T PoundsPerAcre<T>(T reading, T waterPh, T going, out T remarks)
+        where T : unmanaged, ILanes<T>
     {
-        var pounds = Vector256.Create(
-            Sum(0, reading, waterPh, going, out ulong first),
-            Sum(1, reading, waterPh, going, out ulong second),
-            Sum(2, reading, waterPh, going, out ulong third),
-            Sum(3, reading, waterPh, going, out ulong fourth)
-        );
-        remarks = Vector256.Create(first, second, third, fourth);
-        return pounds;
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private double Sum(
-        int row,
-        Vector256<double> reading,
-        Vector256<double> waterPh,
-        Vector256<ulong> going,
-        out ulong noticed
-    )
-    {
-        if (!TKernel.IsTotal && going.GetElement(row) == 0)
+        (var pounds, remarks) = (T.Of(double.NaN), T.OfBits(0));
+        var readings = Each<T, double>(ref reading);
+        var phs = Each<T, double>(ref waterPh);
+        var goes = Each<T, ulong>(ref going);
+        var found = Each<T, double>(ref pounds);
+        var noticed = Each<T, ulong>(ref remarks);
+        for (int row = 0; row < T.Count; row++)
         {
-            noticed = 0;
-            return double.NaN;
+            if (TKernel.IsTotal || goes[row] != 0)
+            {
+                found[row] = kernel.PoundsPerAcre(readings[row], phs[row], out var ofRow);
+                noticed[row] = (ulong)ofRow;
+            }
         }
 
-        double pounds = kernel.PoundsPerAcre(reading.GetElement(row), waterPh.GetElement(row), out var remarks);
-        noticed = (ulong)remarks;
         return pounds;
     }
+
+    private static Span<TLane> Each<T, TLane>(ref T lanes)
+        where T : unmanaged
+        where TLane : unmanaged => MemoryMarshal.Cast<T, TLane>(MemoryMarshal.CreateSpan(ref lanes, 1));
 }

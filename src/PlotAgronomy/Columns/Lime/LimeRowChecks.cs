@@ -1,11 +1,11 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
 namespace PlotAgronomy.Columns;
 
-/// <summary>What is checked in every row of a lime column, four rows at once, and what it comes to as status and flags
+/// <summary>What is checked in every row of a lime column, and what it comes to as status and flags
 /// (<see cref="RowCode"/>).</summary>
 internal sealed class LimeRowChecks
 {
@@ -55,36 +55,37 @@ internal sealed class LimeRowChecks
 
     internal RowFindings Findings { get; }
 
-    /// <summary>Codes of four rows before their sum: a row that nothing stops counts as answered.</summary>
+    /// <summary>Codes of rows before their sum: a row that nothing stops counts as answered.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal Vector256<ulong> Stops(Vector256<double> waterPh, Vector256<double> reading)
+    internal T Stops<T>(T waterPh, T reading)
+        where T : unmanaged, ILanes<T>
     {
-        var code = stops.Of(waterPh, isTextureRead ? reading : Vector256.Create(double.NaN), codeOfStop);
-        code = RowCode.Add(code, TellsMissingPh, Vector256.IsNaN(waterPh), missingPh);
-        code = RowCode.Add(code, TellsHighBuffer, Vector256.GreaterThan(reading, Vector256.Create(highBufferPh)), highBuffer);
+        var code = stops.Of(waterPh, isTextureRead ? reading : T.Of(double.NaN), codeOfStop);
+        code = RowCode.Add(code, TellsMissingPh, T.IsUnknown(waterPh), missingPh);
+        code = RowCode.Add(code, TellsHighBuffer, reading > T.Of(highBufferPh), highBuffer);
         if (readsBuffer)
         {
-            code = RowCode.When(pair.Contradicts(waterPh, reading), contradictory, code);
-            code = RowCode.When(pair.LooksSwapped(waterPh, reading), swapped, code);
+            code = T.When(pair.Contradicts(waterPh, reading), T.OfBits(contradictory), code);
+            code = T.When(pair.LooksSwapped(waterPh, reading), T.OfBits(swapped), code);
         }
 
         var cannotBe =
-            Vector256.LessThanOrEqual(waterPh, Vector256<double>.Zero)
-            | Vector256.GreaterThan(waterPh, Vector256.Create(PhScale.Highest))
-            | Vector256.LessThan(reading, Vector256.Create(leastReading))
-            | Vector256.GreaterThan(reading, Vector256.Create(mostReading));
-        return RowCode.When(cannotBe, impossible, code);
+            (waterPh <= T.Of(0))
+            | (waterPh > T.Of(PhScale.Highest))
+            | (reading < T.Of(leastReading))
+            | (reading > T.Of(mostReading));
+        return T.When(cannotBe, T.OfBits(impossible), code);
     }
 
-    /// <summary>The flags of what was noticed in four sums.</summary>
+    /// <summary>The flags of what was noticed in sums.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal Vector256<ulong> FlagsOf(Vector256<ulong> remarks)
+    internal T FlagsOf<T>(T remarks)
+        where T : unmanaged, ILanes<T>
     {
-        var flags = Vector256<ulong>.Zero;
+        var flags = T.OfBits(0);
         foreach (var (remark, flag) in flagOfRemark)
         {
-            var noticed = ~Vector256.Equals(remarks & Vector256.Create(remark), Vector256<ulong>.Zero);
-            flags |= noticed & Vector256.Create(flag);
+            flags |= T.HasBits(remarks & T.OfBits(remark), T.OfBits(remark)) & T.OfBits(flag);
         }
 
         return flags;
@@ -93,19 +94,16 @@ internal sealed class LimeRowChecks
     /// <summary>Joins codes and sums: rates, and the codes with what the sum adds. The sum of a stopped row is not looked
     /// at.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal (Vector256<double> Rates, Vector256<ulong> Codes) Answer(Vector256<ulong> code, Vector256<double> poundsPerAcre)
+    internal (T Rates, T Codes) Answer<T>(T code, T poundsPerAcre)
+        where T : unmanaged, ILanes<T>
     {
-        var zero = Vector256<double>.Zero;
-        var added = RowCode.When(~Vector256.GreaterThan(poundsPerAcre, zero), noneNeeded, Vector256<ulong>.Zero);
-        added |= RowCode.When(Vector256.LessThan(poundsPerAcre, zero), belowZero, Vector256<ulong>.Zero);
-        added = RowCode.When(Vector256.IsNaN(poundsPerAcre), noRate, added);
+        var zero = T.Of(0);
+        var added = ~(poundsPerAcre > zero) & T.OfBits(noneNeeded);
+        added |= (poundsPerAcre < zero) & T.OfBits(belowZero);
+        added = T.When(T.IsUnknown(poundsPerAcre), T.OfBits(noRate), added);
         code |= added & RowCode.Is(code, RowStatus.Answered);
-        var none = Vector256.ConditionalSelect(
-            RowCode.Is(code, RowStatus.NoneNeeded).AsDouble(),
-            zero,
-            Vector256.Create(double.NaN)
-        );
-        return (Vector256.ConditionalSelect(RowCode.Is(code, RowStatus.Answered).AsDouble(), poundsPerAcre, none), code);
+        var none = T.When(RowCode.Is(code, RowStatus.NoneNeeded), zero, T.Of(double.NaN));
+        return (T.When(RowCode.Is(code, RowStatus.Answered), poundsPerAcre, none), code);
     }
 
     private static ulong CodeOf(LimeStop stop, LimeRowFlags flags) =>

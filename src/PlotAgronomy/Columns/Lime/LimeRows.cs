@@ -1,4 +1,6 @@
+using System.Runtime.Intrinsics;
 using PlotAgronomy.Liming;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Columns;
 
@@ -22,8 +24,12 @@ internal abstract class LimeRows
     {
         public LimeRows Use<TKernel>(TKernel kernel)
             where TKernel : struct, ILimeKernel =>
-            kernel is TableLimeKernel table
-                ? new LimeRowsBy<TableLimeKernel>(table, checks)
-                : new LimeRowsBy<LimeOneByOne<TKernel>>(new(kernel), checks);
+            kernel is TableLimeKernel table ? Rows(table) : Rows(new LimeOneByOne<TKernel>(kernel));
+
+        private LimeRows Rows<TSum>(TSum sum)
+            where TSum : struct, ILimeSum =>
+            Vector512.IsHardwareAccelerated
+                ? new LimeRowsBy<TSum, EightLanes>(sum, checks)
+                : new LimeRowsBy<TSum, FourLanes>(sum, checks);
     }
 }

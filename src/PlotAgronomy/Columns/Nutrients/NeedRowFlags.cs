@@ -120,6 +120,6 @@ internal sealed class NeedRowFlags
         };
 
         Finding Silence(string code, string reason) =>
-            new UnansweredNutrient(system, request, nutrient, code, () => reason).Finding;
+            new UnansweredNutrient(system, request, nutrient, code, _ => reason).Finding;
     }
 }

@@ -1,8 +1,8 @@
-using System.Runtime.Intrinsics;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Columns;
 
-/// <summary>Status and flags of a row in one number, so that four rows are put together without a branch. The status lies in the
+/// <summary>Status and flags of a row in one number, so that rows are put together without a branch. The status lies in the
 /// three highest bits; a mark is a bit between them and the flags that only the loop uses.</summary>
 internal static class RowCode
 {
@@ -13,21 +13,17 @@ internal static class RowCode
 
     internal static ulong Of(RowStatus status, ulong flags) => ((ulong)status << StatusBits) | flags;
 
-    internal static Vector256<ulong> When(Vector256<double> mask, ulong code, Vector256<ulong> otherwise) =>
-        Vector256.ConditionalSelect(mask.AsUInt64(), Vector256.Create(code), otherwise);
-
     /// <summary>Adds a flag to rows that have a mark.</summary>
-    internal static Vector256<ulong> Add(Vector256<ulong> code, ulong mark, Vector256<double> mask, ulong flag)
-    {
-        var marked = Vector256.Equals(code & Vector256.Create(mark), Vector256.Create(mark));
-        return code | (marked & mask.AsUInt64() & Vector256.Create(flag));
-    }
+    internal static T Add<T>(T code, ulong mark, T mask, ulong flag)
+        where T : unmanaged, ILanes<T> => code | (T.HasBits(code & T.OfBits(mark), T.OfBits(mark)) & mask & T.OfBits(flag));
 
-    internal static Vector256<ulong> StatusOf(Vector256<ulong> code) => code >>> StatusBits;
+    internal static T StatusOf<T>(T code)
+        where T : unmanaged, ILanes<T> => code >>> StatusBits;
 
-    internal static Vector256<ulong> FlagsOf(Vector256<ulong> code) => code & Vector256.Create(Flags);
+    internal static T FlagsOf<T>(T code)
+        where T : unmanaged, ILanes<T> => code & T.OfBits(Flags);
 
-    /// <summary>All bits where a row has a status.</summary>
-    internal static Vector256<ulong> Is(Vector256<ulong> code, RowStatus status) =>
-        Vector256.Equals(StatusOf(code), Vector256.Create((ulong)status));
+    /// <summary>A mask of the rows that have a status.</summary>
+    internal static T Is<T>(T code, RowStatus status)
+        where T : unmanaged, ILanes<T> => T.HasBits(StatusOf(code), T.OfBits((ulong)status));
 }

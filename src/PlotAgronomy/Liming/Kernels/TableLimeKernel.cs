@@ -1,10 +1,10 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
 /// <summary>A printed table to one target, read by the reading alone.</summary>
-internal readonly struct TableLimeKernel(LimeTableColumn column) : ILimeKernel, ILimeSumOfFour
+internal readonly struct TableLimeKernel(LimeTableColumn column) : ILimeKernel, ILimeSum
 {
     public static bool IsTotal => true;
 
@@ -12,10 +12,6 @@ internal readonly struct TableLimeKernel(LimeTableColumn column) : ILimeKernel, 
         column.PoundsPerAcre(reading, out remarks);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public Vector256<double> PoundsPerAcre(
-        Vector256<double> reading,
-        Vector256<double> waterPh,
-        Vector256<ulong> going,
-        out Vector256<ulong> remarks
-    ) => column.PoundsPerAcre(reading, out remarks);
+    public T PoundsPerAcre<T>(T reading, T waterPh, T going, out T remarks)
+        where T : unmanaged, ILanes<T> => column.PoundsPerAcre(reading, out remarks);
 }

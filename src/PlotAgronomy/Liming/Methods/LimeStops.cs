@@ -1,11 +1,10 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Liming;
 
 /// <summary>Where a method stops on its way to one target, as a check of doubles; what is not known is NaN.</summary>
-/// <remarks>Four soils are checked at once, without a branch; one soil is checked as four alike. So there is one order of the
-/// checks.</remarks>
+/// <remarks>Many soils are checked at once, without a branch, in the same order as one.</remarks>
 internal readonly struct LimeStops
 {
     private static readonly ulong[] Itself = Array.ConvertAll(Enum.GetValues<LimeStop>(), stop => (ulong)stop);
@@ -38,49 +37,33 @@ internal readonly struct LimeStops
 
     /// <summary>Where one soil stops.</summary>
     internal LimeStop Of(double waterPh, double reading) =>
-        (LimeStop)Of(Vector256.Create(waterPh), Vector256.Create(reading), Itself).ToScalar();
+        (LimeStop)Of(OneLane.Of(waterPh), OneLane.Of(reading), Itself).Bits;
 
-    /// <summary>What four soils come to: for each the number that stands for its stop.</summary>
+    /// <summary>What soils come to: for each the bits that stand for its stop.</summary>
     /// <param name="waterPh">Water pH.</param>
     /// <param name="reading">Reading in the method's terms.</param>
-    /// <param name="numbers">A number for each stop, in their order.</param>
+    /// <param name="bits">Bits for each stop, in their order.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal Vector256<ulong> Of(Vector256<double> waterPh, Vector256<double> reading, ReadOnlySpan<ulong> numbers)
+    internal T Of<T>(T waterPh, T reading, ulong[] bits)
+        where T : unmanaged, ILanes<T>
     {
         // The last check first: each one overrules those that come after it.
-        var withoutPh = ~Vector256.Equals(waterPh, waterPh);
-        var found = Vector256.Create(numbers[(int)LimeStop.None]);
-        found = When(Vector256.GreaterThan(reading, Vector256.Create(highest)), numbers[(int)aboveHighest], found);
-        found = When(Vector256.LessThan(reading, Vector256.Create(lowest)), numbers[(int)LimeStop.ReadingOutside], found);
-        found = When(OutsideFormula(waterPh, reading, withoutPh), numbers[(int)LimeStop.Formula], found);
-        found = When(~Vector256.Equals(reading, reading), numbers[(int)LimeStop.ReadingMissing], found);
-        found = When(
-            Vector256.GreaterThanOrEqual(waterPh, Vector256.Create(rateless)),
-            numbers[(int)LimeStop.WaterPhTooHigh],
-            found
-        );
-        found = needsWaterPh ? When(withoutPh, numbers[(int)LimeStop.WaterPhMissing], found) : found;
-        found = isTargetOffered ? found : Vector256.Create(numbers[(int)LimeStop.Target]);
-        var aim = Vector256.Create(target);
-        found = When(
-            Vector256.LessThan(aim - waterPh, Vector256.Create(nearEnough)),
-            numbers[(int)LimeStop.WithinMargin],
-            found
-        );
-        found = When(Vector256.GreaterThanOrEqual(waterPh, aim), numbers[(int)LimeStop.AtTarget], found);
-        return isItsSoil ? found : Vector256.Create(numbers[(int)LimeStop.Soil]);
+        var withoutPh = T.IsUnknown(waterPh);
+        var found = At<T>(LimeStop.None, bits);
+        found = T.When(reading > T.Of(highest), At<T>(aboveHighest, bits), found);
+        found = T.When(reading < T.Of(lowest), At<T>(LimeStop.ReadingOutside, bits), found);
+        var isOutsideFormula = (waterPh < T.Of(lowestPh)) | (withoutPh & (reading < T.Of(lowestWithoutPh)));
+        found = T.When(isOutsideFormula, At<T>(LimeStop.Formula, bits), found);
+        found = T.When(T.IsUnknown(reading), At<T>(LimeStop.ReadingMissing, bits), found);
+        found = T.When(waterPh >= T.Of(rateless), At<T>(LimeStop.WaterPhTooHigh, bits), found);
+        found = needsWaterPh ? T.When(withoutPh, At<T>(LimeStop.WaterPhMissing, bits), found) : found;
+        found = isTargetOffered ? found : At<T>(LimeStop.Target, bits);
+        found = T.When(T.Of(target) - waterPh < T.Of(nearEnough), At<T>(LimeStop.WithinMargin, bits), found);
+        found = T.When(waterPh >= T.Of(target), At<T>(LimeStop.AtTarget, bits), found);
+        return isItsSoil ? found : At<T>(LimeStop.Soil, bits);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private Vector256<double> OutsideFormula(
-        Vector256<double> waterPh,
-        Vector256<double> reading,
-        Vector256<double> withoutPh
-    ) =>
-        Vector256.LessThan(waterPh, Vector256.Create(lowestPh))
-        | (withoutPh & Vector256.LessThan(reading, Vector256.Create(lowestWithoutPh)));
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<ulong> When(Vector256<double> mask, ulong number, Vector256<ulong> otherwise) =>
-        Vector256.ConditionalSelect(mask.AsUInt64(), Vector256.Create(number), otherwise);
+    private static T At<T>(LimeStop stop, ulong[] bits)
+        where T : unmanaged, ILanes<T> => T.OfBits(bits[(int)stop]);
 }

@@ -43,6 +43,20 @@ internal static class ReportReadings
             );
     }
 
+    /// <summary>Whether a report holds any reading of an analyte.</summary>
+    internal static bool Holds(SoilReport report, SoilAnalyte analyte)
+    {
+        foreach (var reading in report.Readings)
+        {
+            if (reading.Analyte == analyte)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Whether another reading of the same kind says something else.</summary>
     private static bool IsContradicted(SoilReading reading, SoilReport report)
     {

@@ -9,22 +9,20 @@ public sealed class NutrientRecommendation : IWorkedResult
 {
     private readonly SystemRequest question;
     private readonly NutrientNeed? ofCrop;
-    private readonly NutrientNeed? first;
-    private readonly NutrientNeed? second;
+    private readonly SystemAnswer first;
+    private readonly SystemAnswer second;
 
     /// <param name="system">System.</param>
     /// <param name="question">What the system was asked.</param>
     /// <param name="ofCrop">The nitrogen of the crop, where the system prints it.</param>
-    /// <param name="first">The need for its first nutrient.</param>
-    /// <param name="second">The need for its second nutrient.</param>
-    /// <param name="unanswered">The nutrients it does not answer for.</param>
+    /// <param name="first">The answer for its first nutrient.</param>
+    /// <param name="second">The answer for its second nutrient.</param>
     internal NutrientRecommendation(
         RecommendationSystem system,
         SystemRequest question,
         NutrientNeed? ofCrop,
-        NutrientNeed? first,
-        NutrientNeed? second,
-        ImmutableArray<UnansweredNutrient> unanswered
+        SystemAnswer first,
+        SystemAnswer second
     )
     {
         this.question = question;
@@ -32,7 +30,6 @@ public sealed class NutrientRecommendation : IWorkedResult
         this.ofCrop = ofCrop;
         this.first = first;
         this.second = second;
-        Unanswered = unanswered;
     }
 
     /// <summary>Gets the system that answered.</summary>
@@ -42,10 +39,11 @@ public sealed class NutrientRecommendation : IWorkedResult
     public CropUse Crop => question.Crop;
 
     /// <summary>Gets the needs, in the order of <see cref="PlantNutrient"/>.</summary>
-    public ImmutableArray<NutrientNeed> Needs => [.. new[] { ofCrop, first, second }.OfType<NutrientNeed>()];
+    public ImmutableArray<NutrientNeed> Needs => [.. new[] { ofCrop, first.Need, second.Need }.OfType<NutrientNeed>()];
 
     /// <summary>Gets the nutrients the system does not answer for, with the reason.</summary>
-    public ImmutableArray<UnansweredNutrient> Unanswered { get; }
+    public ImmutableArray<UnansweredNutrient> Unanswered =>
+        [.. new[] { first.Unanswered, second.Unanswered }.OfType<UnansweredNutrient>()];
 
     /// <inheritdoc/>
     public ImmutableArray<Finding> Findings => Remarks(Unanswered);
@@ -67,8 +65,8 @@ public sealed class NutrientRecommendation : IWorkedResult
     {
         Guard.Defined(nutrient);
         return ofCrop?.Nutrient == nutrient ? ofCrop
-            : first?.Nutrient == nutrient ? first
-            : second?.Nutrient == nutrient ? second
+            : first.Need is { } one && one.Nutrient == nutrient ? one
+            : second.Need is { } other && other.Nutrient == nutrient ? other
             : null;
     }
 

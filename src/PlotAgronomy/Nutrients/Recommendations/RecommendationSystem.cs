@@ -87,18 +87,7 @@ public abstract partial class RecommendationSystem
     /// <param name="crop">Crop row.</param>
     /// <param name="nutrient">Phosphate or potash.</param>
     /// <returns>True when it has.</returns>
-    public bool Has(CropRow crop, PlantNutrient nutrient)
-    {
-        foreach (var test in Accepts)
-        {
-            if (test.Nutrient == nutrient && test.Crops.Contains(crop))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    public bool Has(CropRow crop, PlantNutrient nutrient) => FirstTest(nutrient, crop) is not null;
 
     /// <summary>Answers for phosphate and potash.</summary>
     /// <param name="soil">Soil; a report will do.</param>
@@ -123,15 +112,8 @@ public abstract partial class RecommendationSystem
             this,
             question,
             NeedOfCrop(question),
-            first.Need,
-            second.Need,
-            (first.Unanswered, second.Unanswered) switch
-            {
-                (null, null) => [],
-                ({ } one, { } other) => [one, other],
-                ({ } only, null) => [only],
-                (null, { } only) => [only],
-            }
+            first,
+            second
         );
     }
 
@@ -166,14 +148,23 @@ public abstract partial class RecommendationSystem
         PlantNutrient nutrient,
         SystemRequest question,
         string code,
-        Func<string> reason,
-        NutrientRating? rating = null
-    ) => new(this, question, nutrient, code, reason) { Rating = rating };
+        Func<UnansweredNutrient, string> reason,
+        bool isRated = false
+    ) => new(this, question, nutrient, code, reason, isRated);
 
-    private protected UnansweredNutrient AskFor(PlantNutrient nutrient, SystemRequest question, Func<string> fact) =>
-        Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
+    /// <summary>The rating of a reading that it refuses a rate for; null where it rates none.</summary>
+    private protected virtual NutrientRating? RatingOf(SystemRequest question, DomainReading reading) => null;
 
-    private static string FromMemory() =>
+    internal NutrientRating? RatingOf(SystemRequest question, PlantNutrient nutrient) =>
+        ReadingFor(nutrient, question) is { } reading ? RatingOf(question, reading) : null;
+
+    private protected UnansweredNutrient AskFor(
+        PlantNutrient nutrient,
+        SystemRequest question,
+        Func<UnansweredNutrient, string> fact
+    ) => Refuse(nutrient, question, NutrientCodes.FactMissing, fact);
+
+    private static string FromMemory(UnansweredNutrient refused) =>
         "its numbers are not yet checked against the publication, so it answers only when asked by name";
 
     /// <summary>The answer by what the laboratory printed in words, where the report holds no reading; null for none.</summary>
@@ -183,7 +174,7 @@ public abstract partial class RecommendationSystem
     {
         if (!Record.TakesOrganicSoil && SystemRequest.IsOrganic(question.Soil))
         {
-            return Refuse(nutrient, question, NutrientCodes.OrganicSoil, () =>
+            return Refuse(nutrient, question, NutrientCodes.OrganicSoil, _ =>
                 "it was made for mineral soil, and this one is muck or peat"
             );
         }
@@ -213,39 +204,47 @@ public abstract partial class RecommendationSystem
 
     private UnansweredNutrient OutsideDomain(PlantNutrient nutrient, SystemRequest question)
     {
+        string code =
+            FirstTest(nutrient, question.Crop.Row) is not { } test ? NutrientCodes.NoCropRow
+            : ReportReadings.Holds(question.Report, test.Analyte) ? NutrientCodes.TestNotAccepted
+            : NutrientCodes.TestMissing;
+        return new(this, question, nutrient, code);
+    }
+
+    /// <summary>Why a nutrient lies outside what the system accepts, in one sentence.</summary>
+    internal string WhyOutsideDomain(PlantNutrient nutrient, SystemRequest question)
+    {
         ImmutableArray<AcceptedTest> tests =
         [
             .. Accepts.Where(t => t.Nutrient == nutrient && t.Crops.Contains(question.Crop.Row)),
         ];
         if (tests.IsEmpty)
         {
-            return Refuse(nutrient, question, NutrientCodes.NoCropRow, () =>
-                $"it has no row for {CropRows.WordsFor(question.Crop.Row)}"
-            );
+            return $"it has no row for {CropRows.WordsFor(question.Crop.Row)}";
         }
 
         var given = question.Report.FindAll(tests[0].Analyte);
-        return given.IsEmpty
-            ? Refuse(nutrient, question, NutrientCodes.TestMissing, () =>
-                $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {Wanted(tests)}"
-            )
-            : Refuse(nutrient, question, NutrientCodes.TestNotAccepted, () =>
-                ReadingTwice.OfAnalyte(question.Report, tests[0].Analyte).FirstOrDefault() is { } twice
-                    ? $"it needs one reading. {twice.Text}"
-                    : $"it was made for {Wanted(tests)}, the report gives {Given(given)}"
-            );
+        return given.IsEmpty ? $"the report holds no {SoilWords.For(tests[0].Analyte)}; it was made for {Wanted(tests)}"
+            : ReadingTwice.OfAnalyte(question.Report, tests[0].Analyte).FirstOrDefault() is { } twice
+                ? $"it needs one reading. {twice.Text}"
+            : $"it was made for {Wanted(tests)}, the report gives {Given(given)}";
+    }
+
+    private AcceptedTest? FirstTest(PlantNutrient nutrient, CropRow crop)
+    {
+        foreach (var test in Accepts)
+        {
+            if (test.Nutrient == nutrient && test.Crops.Contains(crop))
+            {
+                return test;
+            }
+        }
+
+        return null;
     }
 
     private static string Wanted(ImmutableArray<AcceptedTest> tests) => string.Join(" or ", tests.Select(t => t.ToString()));
 
     private static string Given(ImmutableArray<SoilReading> readings) =>
         string.Join(" and ", readings.Select(g => $"{SoilWords.For(g.Extractant)} in {SoilWords.For(g.Unit)}"));
-
-    /// <summary>The answer for one nutrient: the need, or the reason there is none; neither where it is not asked.</summary>
-    private protected readonly record struct SystemAnswer(NutrientNeed? Need, UnansweredNutrient? Unanswered)
-    {
-        public static implicit operator SystemAnswer(NutrientNeed need) => new(need, null);
-
-        public static implicit operator SystemAnswer(UnansweredNutrient unanswered) => new(null, unanswered);
-    }
 }

@@ -11,20 +11,29 @@ public sealed class UnansweredNutrient
     private readonly RecommendationSystem system;
     private readonly SystemRequest question;
     private readonly string code;
-    private readonly Func<string> reason;
+    private readonly Func<UnansweredNutrient, string>? reason;
+    private readonly bool isRated;
 
+    /// <param name="system">System.</param>
+    /// <param name="question">What it was asked.</param>
+    /// <param name="nutrient">Nutrient.</param>
+    /// <param name="code">Code of its finding.</param>
+    /// <param name="reason">The reason in one sentence; null where it is what the system accepts.</param>
+    /// <param name="isRated">Whether the system rates the reading.</param>
     internal UnansweredNutrient(
         RecommendationSystem system,
         SystemRequest question,
         PlantNutrient nutrient,
         string code,
-        Func<string> reason
+        Func<UnansweredNutrient, string>? reason = null,
+        bool isRated = false
     )
     {
         this.system = system;
         this.question = question;
         this.code = code;
         this.reason = reason;
+        this.isRated = isRated;
         Nutrient = nutrient;
     }
 
@@ -32,7 +41,7 @@ public sealed class UnansweredNutrient
     public PlantNutrient Nutrient { get; }
 
     /// <summary>Gets the reason in one sentence.</summary>
-    public string Reason => reason();
+    public string Reason => reason?.Invoke(this) ?? system.WhyOutsideDomain(Nutrient, question);
 
     /// <summary>Gets the systems that take this crop row and the report's test; empty when none does.</summary>
     public ImmutableArray<RecommendationSystem> ServedBy =>
@@ -50,7 +59,7 @@ public sealed class UnansweredNutrient
     internal bool LacksFact => code == NutrientCodes.FactMissing;
 
     /// <summary>Gets the rating, when the system rates the reading but prints no rate.</summary>
-    public NutrientRating? Rating { get; internal init; }
+    public NutrientRating? Rating => isRated ? system.RatingOf(question, Nutrient) : null;
 
     /// <summary>Gets the same as a remark for the sheet, with the systems that would serve.</summary>
     public Finding Finding

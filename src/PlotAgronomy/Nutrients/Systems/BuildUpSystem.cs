@@ -4,7 +4,7 @@ namespace PlotAgronomy.Nutrients;
 internal abstract class BuildUpSystem(SystemRecord record) : RecommendationSystem(record)
 {
     private protected UnansweredNutrient RefuseForRemoval(SystemRequest question, PlantNutrient nutrient) =>
-        AskFor(nutrient, question, () =>
+        AskFor(nutrient, question, _ =>
             $"the crop is carried off, and this system prints no removal for {CropRows.WordsFor(question.Crop.Row)}: state "
             + "the pounds that leave"
         );

@@ -16,7 +16,7 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
     {
         if (AsksForMoisture(question, reading) && question.Report.SampleMoisture is null)
         {
-            return AskFor(reading.Nutrient, question, () =>
+            return AskFor(reading.Nutrient, question, _ =>
                 "its potassium classes differ for field-moist and for dried samples"
             );
         }
@@ -29,11 +29,11 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
 
         if (RateFor(scale, found, question.Crop.Row, reading.Nutrient) is not { } row)
         {
-            return NoRate(question, reading, question.System.RatingOn(reading, scale)!);
+            return NoRate(question, reading);
         }
 
         return row.AsksForYield && question.Crop.Yield is null
-            ? NoYield(question, reading, question.System.RatingOn(reading, scale)!)
+            ? NoYield(question, reading)
             : NeedFrom(question, reading, scale, row);
     }
 
@@ -111,27 +111,31 @@ internal sealed class ClassRateSystem(SystemRecord record) : RecommendationSyste
         return null;
     }
 
+    private protected override NutrientRating? RatingOf(SystemRequest question, DomainReading reading) =>
+        question.System.RatingOn(reading, ScaleFor(question, reading));
+
     private UnansweredNutrient BeyondTheTable(SystemRequest question, DomainReading reading) =>
-        Refuse(reading.Nutrient, question, NutrientCodes.BeyondPrintedTable, () =>
+        Refuse(reading.Nutrient, question, NutrientCodes.BeyondPrintedTable, _ =>
             $"{reading.Words} lies above the last class it prints, where the rate is none already"
         );
 
-    private UnansweredNutrient NoRate(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient NoRate(SystemRequest question, DomainReading reading) =>
         Refuse(
             reading.Nutrient,
             question,
             NutrientCodes.RatesNotHeld,
-            () => $"{rating}: for a {rating.Scale.Scope} only the classes are in this library, not the rates",
-            rating
+            refused =>
+                $"{refused.Rating}: for a {refused.Rating!.Scale.Scope} only the classes are in this library, not the rates",
+            isRated: true
         );
 
-    private UnansweredNutrient NoYield(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient NoYield(SystemRequest question, DomainReading reading) =>
         Refuse(
             reading.Nutrient,
             question,
             NutrientCodes.FactMissing,
-            () => $"{rating}; its rate is for each ton of yield hoped for, and no yield is assumed",
-            rating
+            refused => $"{refused.Rating}; its rate is for each ton of yield hoped for, and no yield is assumed",
+            isRated: true
         );
 
     private static Need NeedFrom(SystemRequest question, DomainReading reading, RatingScale scale, ClassRate row)

@@ -22,10 +22,10 @@ internal sealed class IllinoisSystem(SystemRecord record) : BuildUpSystem(record
         if ((isPotash ? Potash(question.Soil) : Phosphate(question.Soil)) is not { } levels)
         {
             return isPotash
-                ? AskFor(reading.Nutrient, question, () =>
+                ? AskFor(reading.Nutrient, question, _ =>
                     "its potassium goal asks whether the soil counts as low or high in exchange capacity"
                 )
-                : AskFor(reading.Nutrient, question, () =>
+                : AskFor(reading.Nutrient, question, _ =>
                     "its phosphorus goal asks for the phosphorus-supplying power of the soil (low, medium or high)"
                 );
         }

@@ -17,7 +17,7 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
         var equation = EquationFor(question.Crop.Row, reading);
         if (equation.AsksForYield && question.Crop.Yield is null)
         {
-            return AskFor(reading.Nutrient, question, () => "its equation asks for the yield hoped for, and none is assumed");
+            return AskFor(reading.Nutrient, question, _ => "its equation asks for the yield hoped for, and none is assumed");
         }
 
         double rate = Kernel(question, equation).Rate(reading.Value, 0);

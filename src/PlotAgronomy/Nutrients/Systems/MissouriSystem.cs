@@ -22,7 +22,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         if (isPotash && question.CecPer100Grams is null)
         {
-            return AskFor(reading.Nutrient, question, () => "its potassium target is computed from the cation exchange capacity");
+            return AskFor(reading.Nutrient, question, _ => "its potassium target is computed from the cation exchange capacity");
         }
 
         double years = YearsOf(question.Crop, isPotash);
@@ -80,7 +80,7 @@ internal sealed class MissouriSystem(SystemRecord record) : BuildUpSystem(record
         };
 
     private UnansweredNutrient OtherYears(SystemRequest question, PlantNutrient nutrient, double years) =>
-        AskFor(nutrient, question, () =>
+        AskFor(nutrient, question, _ =>
             $"it builds up over {Amounts.Print(ShortYears, 4)} or {Amounts.Print(LongYears, 4)} years, not "
             + Amounts.Print(years, 4)
         );

@@ -10,7 +10,7 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
         var scale = question.System.PrintedScale(reading, question.Crop.Row);
         var found = scale.ClassOf(reading.Value)!;
         return IsShort(found)
-            ? Silent(question, reading, question.System.RatingOn(reading, scale)!)
+            ? Silent(question, reading)
             : new Need(question, reading, scale, scale.StatusOf(found));
     }
 
@@ -31,15 +31,18 @@ internal sealed class NebraskaSystem(SystemRecord record) : RecommendationSystem
         );
     }
 
+    private protected override NutrientRating? RatingOf(SystemRequest question, DomainReading reading) =>
+        question.System.RatingOn(reading, question.System.PrintedScale(reading, question.Crop.Row));
+
     private static bool IsShort(RatingClass found) => found.Order == 1;
 
-    private UnansweredNutrient Silent(SystemRequest question, DomainReading reading, NutrientRating rating) =>
+    private UnansweredNutrient Silent(SystemRequest question, DomainReading reading) =>
         Refuse(
             reading.Nutrient,
             question,
             NutrientCodes.YesWithoutRate,
-            () => $"{rating}; fertilizer is likely to pay, but it prints no rate",
-            rating
+            refused => $"{refused.Rating}; fertilizer is likely to pay, but it prints no rate",
+            isRated: true
         );
 
     private sealed class Need(SystemRequest question, DomainReading reading, RatingScale scale, DataStatus status)

@@ -108,7 +108,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
     private protected override SystemAnswer? AnswerWithoutReading(PlantNutrient nutrient, SystemRequest question) =>
         nutrient == PlantNutrient.Phosphate
         && question.Report.PrintedPhosphorusRating is not null
-        && question.Report.FindAll(SoilAnalyte.Phosphorus).IsEmpty
+        && !ReportReadings.Holds(question.Report, SoilAnalyte.Phosphorus)
         && Has(question.Crop.Row, PlantNutrient.Phosphate)
             ? PhosphateBy(question)
             : (SystemAnswer?)null;
@@ -119,7 +119,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
         string? printed = PrintedRating(question);
         if (printed is null || FirstCell(question.Crop.Row, printed, null) is null)
         {
-            return AskFor(Nutrient, question, () =>
+            return AskFor(Nutrient, question, _ =>
                 "its phosphorus limits are not in this library: give the rating the laboratory printed ("
                 + string.Join(", ", Ratings)
                 + ")"
@@ -132,7 +132,7 @@ internal sealed class SouthCarolinaSystem(SystemRecord record) : RecommendationS
             : null;
         var cell = FirstCell(question.Crop.Row, printed, column)!;
         return DependsOnColumn(question.Crop.Row, printed, column, cell.Phosphate)
-            ? AskFor(Nutrient, question, () =>
+            ? AskFor(Nutrient, question, _ =>
                 "in this row of the grid the phosphate depends on the rating of potassium, which the report does not hold"
             )
             : new PhosphateNeed(question, cell);

@@ -35,12 +35,12 @@ internal sealed class TriState1995System(SystemRecord record) : BuildUpSystem(re
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         if (isPotash && question.CecPer100Grams is null)
         {
-            return AskFor(reading.Nutrient, question, () => "its potassium level is computed from the cation exchange capacity");
+            return AskFor(reading.Nutrient, question, _ => "its potassium level is computed from the cation exchange capacity");
         }
 
         if (isPotash && question.SoilClass is SoilClass.Organic)
         {
-            return AskFor(reading.Nutrient, question, () => "its potassium level for organic soil is not in this library");
+            return AskFor(reading.Nutrient, question, _ => "its potassium level for organic soil is not in this library");
         }
 
         if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)

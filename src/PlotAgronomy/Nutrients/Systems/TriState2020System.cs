@@ -17,7 +17,7 @@ internal sealed class TriState2020System(SystemRecord record) : BuildUpSystem(re
         bool isPotash = reading.Nutrient == PlantNutrient.Potash;
         if (isPotash && question.CecPer100Grams is null)
         {
-            return AskFor(reading.Nutrient, question, () => "its potassium levels ask for the cation exchange capacity");
+            return AskFor(reading.Nutrient, question, _ => "its potassium levels ask for the cation exchange capacity");
         }
 
         if (Replacement.For(Id, question.Crop, reading.Nutrient) is not { } replacement)

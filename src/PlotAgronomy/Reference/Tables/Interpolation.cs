@@ -1,5 +1,3 @@
-using System.Runtime.Intrinsics;
-
 namespace PlotAgronomy.Reference;
 
 /// <summary>Straight lines between points.</summary>
@@ -7,15 +5,6 @@ internal static class Interpolation
 {
     /// <summary>Value at x of the line through two points; x may lie outside them.</summary>
     internal static double Line(double x0, double y0, double x1, double y1, double x) => y0 + ((y1 - y0) * (x - x0) / (x1 - x0));
-
-    /// <summary>The same on four lines at once, bit for bit.</summary>
-    internal static Vector256<double> Line(
-        Vector256<double> x0,
-        Vector256<double> y0,
-        Vector256<double> x1,
-        Vector256<double> y1,
-        Vector256<double> x
-    ) => y0 + ((y1 - y0) * (x - x0) / (x1 - x0));
 
     /// <summary>Value at x of the straight lines through points of rising x.</summary>
     /// <exception cref="ArgumentOutOfRangeException">x lies outside the points.</exception>

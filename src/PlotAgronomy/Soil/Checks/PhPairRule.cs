@@ -1,11 +1,10 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Soil;
 
 /// <summary>Whether a soil's pH and a reading in one buffer can belong together, as a check of doubles. A pH that is not known
 /// is NaN and contradicts nothing.</summary>
-/// <remarks>Four pairs are checked at once; one pair is checked as four alike.</remarks>
 internal readonly struct PhPairRule
 {
     private readonly double margin;
@@ -39,25 +38,22 @@ internal readonly struct PhPairRule
         );
 
     internal bool LooksSwapped(double soil, double reading) =>
-        LooksSwapped(Vector256.Create(soil), Vector256.Create(reading)).AsUInt64().ToScalar() != 0;
+        LooksSwapped(OneLane.Of(soil), OneLane.Of(reading)).Bits != 0;
 
     internal bool Contradicts(double soil, double reading) =>
-        Contradicts(Vector256.Create(soil), Vector256.Create(reading)).AsUInt64().ToScalar() != 0;
+        Contradicts(OneLane.Of(soil), OneLane.Of(reading)).Bits != 0;
 
     /// <summary>The soil's pH lies clearly above the buffer's: it could be the buffer's reading, or the buffer finds acidity in a
     /// soil that can hold next to none.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal Vector256<double> LooksSwapped(Vector256<double> soil, Vector256<double> reading) =>
-        Vector256.GreaterThanOrEqual(soil - reading, Vector256.Create(margin))
-        & Vector256.LessThan(reading, Vector256.Create(limeNotExpected))
-        & (
-            Vector256.LessThanOrEqual(soil, Vector256.Create(startEdge))
-            | Vector256.GreaterThanOrEqual(Vector256.Create(start) - reading, Vector256.Create(acidDrop))
-        );
+    internal T LooksSwapped<T>(T soil, T reading)
+        where T : unmanaged, ILanes<T> =>
+        (soil - reading >= T.Of(margin))
+        & (reading < T.Of(limeNotExpected))
+        & ((soil <= T.Of(startEdge)) | (T.Of(start) - reading >= T.Of(acidDrop)));
 
     /// <summary>The soil is very acid, yet the buffer finds no acidity.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal Vector256<double> Contradicts(Vector256<double> soil, Vector256<double> reading) =>
-        Vector256.LessThanOrEqual(soil, Vector256.Create(acidWithoutReserve))
-        & Vector256.GreaterThanOrEqual(reading, Vector256.Create(noAcidityFrom));
+    internal T Contradicts<T>(T soil, T reading)
+        where T : unmanaged, ILanes<T> => (soil <= T.Of(acidWithoutReserve)) & (reading >= T.Of(noAcidityFrom));
 }
