@@ -37,8 +37,4 @@ public sealed partial class AnswersView
     /// <summary>The field that answers a question; the list, where one of its items does.</summary>
     private static PlanPath? FieldFor(OpenQuestion question) =>
         PlanFile.FieldFor(question) is { } path ? PlanPath.Of(path.Split("[*]")[0]) : null;
-
-    /// <summary>The first sentence of the sheet.</summary>
-    private static string Verdict(FieldSheet sheet) =>
-        sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetSentence>().FirstOrDefault()?.Text ?? sheet.Title;
 }

@@ -54,8 +54,8 @@ internal static class LimeCasesSection
                 ["if the answer is", "spread on the plot", "of", "buy", answers.Plan.Currency.CostColumn],
                 lime.Order.Cases.Select(c => Row(sheet, answers, c))
             );
-            string range =
-                SheetText.Bought(low.Value) == SheetText.Bought(high.Value) ? SheetText.Bought(low.Value) : $"{SheetText.Bought(low.Value)} and {SheetText.Bought(high.Value)}";
+            string[] ends = [SheetText.Bought(low.Value), SheetText.Bought(high.Value)];
+            string range = string.Join(" and ", ends.Distinct());
             sheet.Say($"So the order lies between {range}. {Last(lime)}");
         }
         else if (lime.Rate.State == AnswerState.Open)
