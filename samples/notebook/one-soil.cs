@@ -111,9 +111,8 @@ var limed = report with { WaterPh = WaterPh.FromValue(6.1), BufferPhs = [BufferP
 var nextFall = thisFall with { Report = limed, PlantingDate = new DateOnly(2027, 9, 11) };
 foreach (var plan in new[] { thisFall, nextFall })
 {
-    var answers = plan.Solve();
-    var sheet = FieldSheet.Of(answers);
-    Console.WriteLine($"{sheet.Title}: {answers.Verdict.Value.Decision}");
+    var sheet = FieldSheet.Of(plan.Solve());
+    Console.WriteLine($"{sheet.Title}: {sheet.FirstSentence}");
     foreach (var figure in sheet.Figures.Where(figure => figure.Code.StartsWith("buy.", StringComparison.Ordinal)))
     {
         Console.WriteLine($"  {figure.Label}: {figure.Value}");

@@ -34,7 +34,7 @@ public sealed partial class AnswersView
             ? [.. answers.Field.Asked.Concat(answers.Field.AskedLater).Select(q => q.Question)]
             : [];
 
-    /// <summary>The first sentence of the sheet.</summary>
-    private static string Verdict(FieldSheet sheet) =>
-        sheet.Sections.SelectMany(s => s.Blocks).OfType<SheetSentence>().FirstOrDefault()?.Text ?? sheet.Title;
+    /// <summary>The field that answers a question; the list, where one of its items does.</summary>
+    private static PlanPath? FieldFor(OpenQuestion question) =>
+        PlanFile.FieldFor(question) is { } path ? PlanPath.Of(path.Split("[*]")[0]) : null;
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Calendar;
 
@@ -13,9 +14,5 @@ internal static class CalendarText
     internal static string Count(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Names in a sentence: <c>oats, rye and clover</c>.</summary>
-    internal static string Names(IEnumerable<CropKind> kinds)
-    {
-        var names = kinds.Select(k => k.ShortName).ToList();
-        return names.Count <= 1 ? string.Concat(names) : $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}";
-    }
+    internal static string Names(IEnumerable<CropKind> kinds) => SentenceList.And([.. kinds.Select(k => k.ShortName)]);
 }

@@ -52,6 +52,16 @@ public static class PlanFile
             );
     }
 
+    /// <summary>Says which field of a plan file answers a question.</summary>
+    /// <param name="question">Question.</param>
+    /// <returns>Path of the field, such as <c>$.soilReport.buffer.name</c>; <c>[*]</c> stands for the item of a list that the
+    /// question is about. Null where no field answers it, but the plot book, the weather or code.</returns>
+    public static string? FieldFor(OpenQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        return QuestionFields.Paths.GetValueOrDefault(question.Code);
+    }
+
     private static PlanReadResult ReadWith(string json, Func<string, string?>? open)
     {
         ArgumentNullException.ThrowIfNull(json);

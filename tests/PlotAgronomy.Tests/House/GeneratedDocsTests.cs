@@ -1,4 +1,5 @@
 using System.Text;
+using PlotAgronomy.PlanFiles;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Tests.Support;
 
@@ -45,11 +46,12 @@ public class GeneratedDocsTests
 
     private static string Questions()
     {
-        var page = new StringBuilder("# Questions\n\nEvery question the library can ask where a fact is missing. A code is stable: it is never renamed. Words in {braces} are filled in with what is at hand; plausible values that depend on the subject are not listed.\n\n| code | whom to ask | about | text | plausible |\n|---|---|---|---|---|\n");
+        var page = new StringBuilder("# Questions\n\nEvery question the library can ask where a fact is missing. A code is stable: it is never renamed. Words in {braces} are filled in with what is at hand; plausible values that depend on the subject are not listed. The field is that of the [plan file](plan-file.md) that answers the question, `[*]` the item of a list that it is about (`PlanFile.FieldFor`); where none stands, the plot book, the weather or code answers it.\n\n| code | whom to ask | about | text | plausible | field |\n|---|---|---|---|---|---|\n");
         foreach (var question in QuestionCatalog.Templates)
         {
             string plausible = string.Join("; ", question.Plausible.Select(v => Amounts.Print(v, 2)));
-            page.Append($"| `{question.Code}` | {OpenQuestion.WhomWords[question.Whom]} | {question.Subject} | {question.Text.Template} | {plausible} |\n");
+            string field = QuestionFields.Paths.TryGetValue(question.Code, out string? path) ? $"`{path[2..]}`" : "";
+            page.Append($"| `{question.Code}` | {OpenQuestion.WhomWords[question.Whom]} | {question.Subject} | {question.Text.Template} | {plausible} | {field} |\n");
         }
 
         return page.ToString();

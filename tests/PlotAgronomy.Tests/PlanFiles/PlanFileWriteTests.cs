@@ -160,6 +160,15 @@ public class PlanFileWriteTests
         ReadsBack(Read(json), where);
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Water_near_the_plot_reads_back(bool isNear)
+    {
+        var plan = Demo();
+        Assert.Equal(isNear, ReadsBack(plan with { Plot = plan.Plot with { IsNearWater = isNear } }, "water").Plot.IsNearWater);
+    }
+
     /// <summary>One place for each thing that the records hold and a file has no field or word for.</summary>
     private static readonly Dictionary<string, (Func<PlotPlan, PlotPlan> Change, string Says)> Unsayable = new()
     {
@@ -171,7 +180,6 @@ public class PlanFileWriteTests
         ["own kind"] = (p => p with { Plot = p.Plot with { GrewBefore = p.Kinds[0].Kind with { Id = "mine", CommonName = "Mine" } } }, "$.plot.grewBefore: no text reads back as 'Mine'"),
         ["changed kind"] = (p => p with { Plot = p.Plot with { GrewBefore = p.Kinds[0].Kind with { TaxonomyNote = "changed" } } }, "$.plot.grewBefore: no text reads back as"),
         ["texture"] = (p => p with { Report = p.Report! with { Texture = SoilTexture.Clay } }, "$.soilReport: there is no field for a texture on the report"),
-        ["near water"] = (p => p with { Plot = p.Plot with { IsNearWater = false } }, "$.plot: there is no field for water near the plot"),
         ["bulk"] = (p => p with { LimeOffers = [Offer.InBulk(p.LimeOffers[0].Item, 40)] }, "$.materials.lime[0]: there is no field for goods in bulk"),
         ["pure"] = (p => p with { LimeOffers = [Offer.InBags(LimingMaterial.PureCarbonate, Mass.FromPounds(50), 5)] }, "pure carbonate"),
         ["earlier lime"] = (p => p with { EarlierLime = EarlierLime.FromRate(ApplicationRate.FromPoundsPerAcre(1000), 1.234) }, "$.soilReport.earlierLime: there is no field for earlier lime whose age"),

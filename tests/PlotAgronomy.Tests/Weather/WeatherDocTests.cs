@@ -67,7 +67,7 @@ public class WeatherDocTests
         PlantingOutlook days = PlantingOutlook.Of(new() { Kind = clover.Kind, Placement = SeedPlacement.PressedIn, Seedbed = seedbed, Forecast = forecast, Zone = zone, Frost = frost }).Value;
         foreach (PlantingDay day in days.Days.Take(3))
         {
-            output.WriteLine($"{day.Date:yyyy-MM-dd}: {day.Verdict}; {string.Join(" ", day.Reasons.Select(r => r.Text))}");
+            output.WriteLine($"{day}; {string.Join(" ", day.Reasons.Select(r => r.Text))}");
         }
 
         // Heat by a gauge and thermometer of one's own.

@@ -57,5 +57,5 @@ public sealed class DecisionDay
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{CalendarText.Date(Date)}: {Verdict}";
+    public override string ToString() => $"{CalendarText.Date(Date)}: {PlantingDay.VerdictWords[Verdict]}";
 }

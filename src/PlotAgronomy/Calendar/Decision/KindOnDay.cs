@@ -35,5 +35,5 @@ public sealed class KindOnDay
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Kind.ShortName}: {Verdict}";
+    public override string ToString() => $"{Kind.ShortName}: {PlantingDay.VerdictWords[Verdict]}";
 }

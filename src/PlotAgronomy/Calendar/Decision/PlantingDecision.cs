@@ -110,5 +110,7 @@ public sealed class PlantingDecision
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        WaitUntil is { } better ? $"{Now}; better on {CalendarText.Date(better.Date)}" : $"{Now}";
+        WaitUntil is { } better
+            ? $"{PlantingDay.VerdictWords[Now]}; better on {CalendarText.Date(better.Date)}"
+            : PlantingDay.VerdictWords[Now];
 }

@@ -6,53 +6,88 @@ namespace PlotAgronomy.Liming;
 
 /// <summary>How much of a real material to buy for a plot, in which parts, and what it costs.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class LimeOrder : IWorkedResult
+public sealed partial class LimeOrder : IWorkedResult
 {
-    private readonly LimeOrderSum sum;
+    private readonly LimePlacementRule? rule;
+    private readonly LimeSplit split;
+    private readonly double neededPounds;
+    private readonly double appliedPounds;
+    private readonly double productPounds;
 
-    private LimeOrder(LimeOrderRequest request) => sum = new(request);
+    /// <summary>The steps from a rate to an order, in their order.</summary>
+    private LimeOrder(LimeOrderRequest request)
+    {
+        LimeOrderChecks.Check(request);
+        Request = request;
+        double acres = request.Area.Acres;
+        rule = LimePlacementRule.FindForInstitution(request.Rate.Institution, request.Placement);
+        var exact =
+            LimeCautions.IsAtTarget(request.Soil, request.Rate) || LimeCautions.IsCausticNearSeed(request)
+                ? request.Rate.With(ApplicationRate.Zero)
+                : LessEarlierLime(request);
+        BasisRate = AtWorkedDepth(request.Rounding is { } rounding ? exact.With(rounding.Apply(exact.OfBasis)) : exact);
+        ProductPerBasis = BasisRate.FactorFor(request.Material);
+        ExactProductRate = InProduct(AtWorkedDepth(exact));
+        ProductRate = InProduct(BasisRate);
+        appliedPounds = LimeSums.InOtherLime(LimeApplication.PoundsOfBasis(request.AlreadyApplied, BasisRate), ProductPerBasis);
+        neededPounds = LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, 0);
+        productPounds = IsDust(neededPounds - appliedPounds, neededPounds)
+            ? 0
+            : LimeSums.ForArea(ProductRate.PoundsPerAcre, acres, appliedPounds);
+        split = new LimeSplit(request, rule, productPounds, StillRecommended, ProductPerBasis);
+        Dressings = split.Dressings;
+        Bags = request.Package.IsWhole ? Package.RoundUp(productPounds / request.Package.Pounds) : null;
+    }
 
     /// <summary>Gets what was asked.</summary>
-    public LimeOrderRequest Request => sum.Request;
+    public LimeOrderRequest Request { get; }
 
     /// <summary>Gets the rate after earlier lime, the rounding asked for and depth, still in the lime of its
     /// institution.</summary>
-    public LimeRate BasisRate => sum.BasisRate;
+    public LimeRate BasisRate { get; }
 
     /// <summary>Gets the material's tons for each ton of the basis: the effectiveness of the basis divided by that of the
     /// product, a pure number.</summary>
-    public double ProductPerBasis => sum.ProductPerBasis;
+    public double ProductPerBasis { get; }
 
     /// <summary>Gets the rate of product that the recommendation asks for before any rounding.</summary>
-    public ApplicationRate ExactProductRate => sum.ExactProductRate;
+    public ApplicationRate ExactProductRate { get; }
 
     /// <summary>Gets the rate of product for the recommendation as rounded; the exact rate when no rounding was asked
     /// for.</summary>
-    public ApplicationRate ProductRate => sum.ProductRate;
+    public ApplicationRate ProductRate { get; }
 
     /// <summary>Gets the product already on the plot against this need, counted in the product ordered.</summary>
-    public Mass AlreadyApplied => Mass.FromPounds(sum.AppliedPounds);
+    public Mass AlreadyApplied => Mass.FromPounds(appliedPounds);
 
     /// <summary>Gets the mass of product still to put on.</summary>
-    public Mass Product => Mass.FromPounds(sum.ProductPounds);
+    public Mass Product => Mass.FromPounds(productPounds);
 
     /// <summary>Gets the whole bags to buy, or null for lime in bulk.</summary>
-    public int? Bags => sum.Bags;
+    public int? Bags { get; }
 
     /// <summary>Gets the cost in the plan's currency, of whole bags or of tons; null when no price was given.</summary>
-    public decimal? Cost => sum.Cost;
+    public decimal? Cost =>
+        Request.Price is { } price ? price * (Bags ?? (decimal)(productPounds / Request.Package.Pounds)) : null;
 
     /// <summary>Gets the magnesium that comes with it, or null when the material's share is not known.</summary>
-    public Mass? Magnesium => sum.Magnesium;
+    public Mass? Magnesium => Request.Material.MagnesiumIn(Product);
 
     /// <summary>Gets the parts it goes on in; empty when nothing is left to put on. They sum to <see cref="Product"/>.</summary>
-    public ImmutableArray<LimeDressing> Dressings => sum.Dressings;
+    public ImmutableArray<LimeDressing> Dressings { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => sum.Findings;
+    public ImmutableArray<Finding> Findings => Finding.InOrder(FindingsInTurn());
 
     /// <inheritdoc/>
-    public ImmutableArray<Source> Sources => sum.Sources;
+    public ImmutableArray<Source> Sources =>
+        [
+            .. Request
+                .Rate.Basis.Origin.Sources.Concat(Request.Rate.Basis.Figure?.Index.Origin.Sources ?? [])
+                .Concat(rule?.Origin.Sources ?? [])
+                .Concat(OnSurface?.Origin.Sources ?? [])
+                .Distinct(),
+        ];
 
     /// <summary>Makes the order.</summary>
     /// <param name="request">Plot, rate, material and way of putting it on.</param>
@@ -65,171 +100,100 @@ public sealed class LimeOrder : IWorkedResult
     /// less what is already on; split at the most that goes on at once; x area.</remarks>
     public static LimeOrder For(LimeOrderRequest request) => new(request);
 
-    /// <inheritdoc/>
-    public ImmutableArray<WorkedLine> ShowWork()
+    private static bool IsDust(double difference, double whole) => Math.Abs(difference) <= Tolerance.Dust * Math.Max(1, whole);
+
+    /// <summary>Common practice on the surface, where the institution prints no rule or no limit.</summary>
+    private LimePlacementRule? OnSurface =>
+        Request.Placement == LimePlacement.Surface ? LimePlacementRule.PracticeOnSurface : null;
+
+    /// <summary>A report that prints its own most at once has its own rule, and no depth but that of its rate.</summary>
+    private Length UnstatedDepth(LimeRate rate) =>
+        rule is null && Request.MostAtOnce is not null ? rate.Depth : LimePlacementRule.DepthOf(rate, Request.Placement);
+
+    private ApplicationRate InProduct(LimeRate rate) =>
+        ApplicationRate.FromPoundsPerAcre(LimeSums.InOtherLime(rate.OfBasis.PoundsPerAcre, ProductPerBasis));
+
+    private LimeRate AtWorkedDepth(LimeRate rate)
     {
-        var lines = ImmutableArray.CreateBuilder<WorkedLine>();
-        lines.Add(
-            LimingFormulas.All["lime-as-labelled"].Line(Request.Rate.ToString(), ("what", "Rate")).From(Request.Rate.Basis.Origin)
-        );
-        string? stopped =
-            LimeCautions.IsAtTarget(Request.Soil, Request.Rate) ? "The soil is at the pH aimed at"
-            : LimeCautions.IsCausticNearSeed(Request) ? "Caustic lime near the seed"
-            : null;
-        if (stopped is not null)
-        {
-            lines.Add(LimingFormulas.All["lime-no-rate"].Line("0 ton/ac", ("what", stopped)).From(Request.Rate.Basis.Origin));
-            return lines.ToImmutable();
-        }
-
-        lines.AddRange(
-            Request.EarlierLime?.CreditLines("Earlier lime taken off", Request.Rate.Institution, Request.SoilClass) ?? []
-        );
-        lines.AddRange(RoundingLines());
-        lines.AddRange(DepthLines());
-        lines.AddRange(MaterialLines());
-        lines.AddRange(PlotLines());
-        if (Dressings.Length > 1)
-        {
-            lines.AddRange(Dressings.Select(LineOf));
-        }
-
-        return lines.ToImmutable();
+        double from = rate.Depth.Inches;
+        var treated = Request.WorkedDepth ?? UnstatedDepth(rate);
+        double to = treated.Inches;
+        return Tolerance.AreEqual(to, from) ? rate : rate.AtDepth(treated);
     }
 
-    private IEnumerable<WorkedLine> DepthLines()
+    private static LimeRate LessEarlierLime(LimeOrderRequest request)
     {
+        var rate = request.Rate;
+        return request.EarlierLime is { } earlier
+            ? rate.With(
+                ApplicationRate.FromPoundsPerAcre(
+                    earlier.TakeOff(rate.OfBasis.PoundsPerAcre, rate.Institution, request.SoilClass)
+                )
+            )
+            : rate;
+    }
+
+    /// <summary>The rate still to go on, of what was recommended.</summary>
+    private ApplicationRate StillRecommended => BasisRate.OfBasis * (neededPounds > 0 ? productPounds / neededPounds : 0);
+
+    private IEnumerable<Finding> FindingsInTurn()
+    {
+        if (LimeCautions.OfTarget(Request.Soil, Request.Rate) is { } above)
+        {
+            yield return above;
+        }
+
+        if (LimeCautions.OfSeed(Request) is { } near)
+        {
+            yield return near;
+        }
+
+        foreach (
+            var slip in Request
+                .AlreadyApplied.Select(a => a.Material)
+                .Append(Request.Material)
+                .Distinct()
+                .SelectMany(m => m.Check())
+        )
+        {
+            yield return slip;
+        }
+
+        if (Request.EarlierLime is not null && !EarlierLime.IsCreditedBy(Request.Rate.Institution))
+        {
+            yield return EarlierLime.NoCreditFrom(Request.Rate.Institution);
+        }
+
         double from = Request.Rate.Depth.Inches;
         double to = BasisRate.Depth.Inches;
-        if (Tolerance.AreEqual(to, from))
+        if (!Tolerance.AreEqual(to, from))
         {
-            yield break;
+            yield return FindingCatalog.Create(
+                LimingCodes.DepthChanged,
+                ("from", Amounts.Print(from, 2)),
+                ("to", Amounts.Print(to, 2))
+            );
         }
 
-        double rate = BasisRate.AtDepth(Request.Rate.Depth).OfBasis.PoundsPerAcre;
-        yield return LimingFormulas
-            .All["lime-at-depth"]
-            .Line(
-                $"{LimeText.Tons(BasisRate.OfBasis.PoundsPerAcre)} ton/ac",
-                ("rate", LimeText.Tons(rate)),
-                ("depth worked", Amounts.Print(to, 2)),
-                ("depth of the rate", Amounts.Print(from, 2))
-            );
-    }
-
-    private IEnumerable<WorkedLine> MaterialLines()
-    {
-        var material = Request.Material;
-        string factor = Amounts.Print(ProductPerBasis, 4);
-        if (Request.Rate.IndexFor(material) is { } index)
+        foreach (var finding in split.Findings())
         {
-            foreach (var line in LimeFigureLines.Of(material, index))
+            yield return finding;
+        }
+
+        foreach (
+            var finding in LimeMaterialCautions.Of(Request, rule, BasisRate.Depth, ProductRate, isAnyDue: productPounds > 0)
+        )
+        {
+            yield return finding;
+        }
+
+        if (neededPounds > 0)
+        {
+            foreach (var surplus in LimeSurplus.Findings(100 * (appliedPounds - neededPounds) / neededPounds))
             {
-                yield return line;
+                yield return surplus;
             }
-
-            yield return LimingFormulas
-                .All["lime-strength-factor"]
-                .Line(
-                    factor,
-                    ("what", "Material for a ton of that lime"),
-                    ("strength of its lime", $"{Request.Rate.Basis.Figure}"),
-                    ("strength of the other", $"{material.FigureIn(index)}")
-                )
-                .From(index.Origin);
         }
-        else if (material.IsCaustic)
-        {
-            yield return LimingFormulas
-                .All["lime-strength-factor"]
-                .Line(
-                    factor,
-                    ("what", "Material for a ton of limestone"),
-                    ("strength of its lime", Amounts.Print(LimingConstants.All["ordinary-lime-cce"], 0)),
-                    ("strength of the other", Amounts.Print(material.CcePercent!.Value, 1))
-                )
-                .From(LimingConstants.All.Find("ordinary-lime-cce").Origin);
-        }
-
-        yield return LimingFormulas
-            .All["lime-in-other-lime"]
-            .Line(
-                $"{LimeText.Tons(ProductRate.PoundsPerAcre)} ton/ac = "
-                    + $"{Amounts.Print(ProductRate.PoundsPerThousandSquareFeet, 1)} lb/1000 ft2",
-                ("what", $"Rate of {material.Name}"),
-                ("rate", LimeText.Tons(BasisRate.OfBasis.PoundsPerAcre)),
-                ("factor", factor)
-            );
-    }
-
-    private IEnumerable<WorkedLine> RoundingLines()
-    {
-        if (Request.Rounding is { } rounding)
-        {
-            yield return LimingFormulas
-                .All["lime-in-whole-steps"]
-                .Line(
-                    $"{LimeText.Tons(BasisRate.AtDepth(Request.Rate.Depth).OfBasis.PoundsPerAcre)} ton/ac, "
-                        + $"in steps of {Amounts.Print(rounding.Step, "ton/ac", 4)}",
-                    ("institution", $"{rounding.Institution}")
-                )
-                .From(rounding.Origin);
-        }
-    }
-
-    private IEnumerable<WorkedLine> PlotLines()
-    {
-        double applied = AlreadyApplied.Pounds;
-        string appliedText = Amounts.Print(AlreadyApplied, "lb", 1);
-        if (applied > 0)
-        {
-            yield return LimingFormulas
-                .All["lime-applied-in-material"]
-                .Line(
-                    appliedText,
-                    ("in the lime of the rate", Amounts.Print(applied / ProductPerBasis, 1)),
-                    ("material for that lime", Amounts.Print(ProductPerBasis, 4))
-                );
-        }
-
-        yield return LimingFormulas
-            .All[applied > 0 ? "lime-for-area-less-applied" : "lime-for-area"]
-            .Line(
-                $"{Amounts.Print(Product, "lb", 1)} = {Amounts.Print(Product, "ton", 3)}",
-                ("what", "For the plot"),
-                ("rate", Amounts.Print(ProductRate, "lb/ac", 1)),
-                ("area", Amounts.Print(Request.Area, "ac", 3)),
-                ("already applied", appliedText)
-            );
-        if (Magnesium is { } magnesium && Request.Material.Magnesium is { } share)
-        {
-            yield return LimingFormulas
-                .All["lime-magnesium"]
-                .Line(
-                    Amounts.Print(magnesium, "lb", 1),
-                    ("material", Amounts.Print(Product, "lb", 1)),
-                    ("share of magnesium", Amounts.Print(share.Value, 4))
-                );
-        }
-
-        if (Bags is { } bags)
-        {
-            yield return LimingFormulas.All["lime-in-whole-bags"].Line($"{Amounts.Print(bags, 0)} bags of {Request.Package}");
-        }
-    }
-
-    private WorkedLine LineOf(LimeDressing part)
-    {
-        string when = part.On is { } day ? LimeText.Date(day) : $"month {Amounts.Print(part.MonthsAfterFirst, 0)}";
-        string bags = part.Bags is { } count ? $", {Amounts.Print(count, 0)} bags" : "";
-        return LimingFormulas
-            .All["lime-for-area"]
-            .Line(
-                $"{Amounts.Print(part.Mass, "lb", 1)}{bags}",
-                ("what", $"Dressing {Amounts.Print(part.Number, 0)}, {when}"),
-                ("rate", Amounts.Print(part.Rate, "lb/ac", 1)),
-                ("area", Amounts.Print(Request.Area, "ac", 3))
-            );
     }
 
     /// <summary>What it comes to: the last line of its working.</summary>

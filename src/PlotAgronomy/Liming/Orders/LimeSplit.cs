@@ -16,17 +16,22 @@ internal readonly struct LimeSplit
     private readonly int count;
     private readonly int months;
 
+    /// <param name="request">What was ordered.</param>
+    /// <param name="rule">The institution's rule for lime put on this way; null where it prints none.</param>
+    /// <param name="pounds">Pounds of the product.</param>
+    /// <param name="recommended">What is left to go on of the recommendation, in the lime of its institution.</param>
+    /// <param name="productPerBasis">Tons of product for a ton of that lime.</param>
     internal LimeSplit(
         LimeOrderRequest request,
         LimePlacementRule? rule,
-        double acres,
         double pounds,
-        LimeRecommended recommended
+        ApplicationRate recommended,
+        double productPerBasis
     )
     {
         this.request = request;
         this.rule = rule;
-        this.acres = acres;
+        acres = request.Area.Acres;
         this.pounds = pounds;
         count = pounds > 0 ? 1 : 0;
         part = pounds;
@@ -37,8 +42,8 @@ internal readonly struct LimeSplit
 
         bool byOrder = request.MostAtOnce is not null;
         bool byRule = !byOrder && rule?.MostAtOnce is not null;
-        bool ofRecommendation = byRule && !recommended.Rate.Basis.IsInPounds;
-        double perAcre = ofRecommendation ? recommended.PoundsPerAcre : PoundsPerAcre;
+        bool ofRecommendation = byRule && !request.Rate.Basis.IsInPounds;
+        double perAcre = ofRecommendation ? AsPrinted(recommended).PoundsPerAcre : PoundsPerAcre;
         if (!Tolerance.IsAbove(perAcre, most.PoundsPerAcre))
         {
             return;
@@ -46,7 +51,7 @@ internal readonly struct LimeSplit
 
         int parts = Package.RoundUp(perAcre / most.PoundsPerAcre);
         count = byRule && rule!.MostDressings is { } fewest ? Math.Min(parts, fewest) : parts;
-        double largest = most.PoundsPerAcre * (ofRecommendation ? recommended.ProductPerBasis : 1) * acres;
+        double largest = most.PoundsPerAcre * (ofRecommendation ? productPerBasis : 1) * acres;
         part = (!byOrder && Keeper.SplitsEvenly) || count < parts || largest * count < pounds ? pounds / count : largest;
         months = request.MonthsBetween ?? (byOrder ? rule : Keeper)?.MonthsBetween ?? (int)LimingConstants.All["months-between"];
         IsSplit = true;
@@ -101,6 +106,10 @@ internal readonly struct LimeSplit
     private bool IsSplit { get; }
 
     private double PoundsPerAcre => pounds / acres;
+
+    /// <summary>As the institution rounds its rates.</summary>
+    private ApplicationRate AsPrinted(ApplicationRate rate) =>
+        LimeRounding.ForInstitution(request.Rate.Institution)?.Apply(rate) ?? rate;
 
     private bool IsHigh => pounds > 0 && PoundsPerAcre > LimePlacementRule.HighestAtOnce.PoundsPerAcre;
 

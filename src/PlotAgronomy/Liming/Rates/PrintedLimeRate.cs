@@ -143,7 +143,7 @@ public sealed class PrintedLimeRate : IWorkedResult
                 .. TargetPh is null ? ["to which pH"] : Array.Empty<string>(),
                 .. Depth is null ? ["for how deep a soil"] : Array.Empty<string>(),
             ];
-            return missing.Length > 1 ? $"{string.Join(", ", missing[..^1])} and {missing[^1]}" : string.Concat(missing);
+            return SentenceList.And(missing);
         }
     }
 

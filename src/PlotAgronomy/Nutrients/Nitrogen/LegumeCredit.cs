@@ -6,7 +6,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>Nitrogen that an earlier or standing legume leaves to what grows there next, by one publication.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class LegumeCredit
+public sealed partial class LegumeCredit
 {
     private static readonly Table<LegumeCredit> Table = new("Nutrients/Data/legume-credits.csv", r => new LegumeCredit(r));
 
@@ -73,24 +73,6 @@ public sealed class LegumeCredit
     /// <returns>True when there is one.</returns>
     internal static bool TryFind(string? id, [NotNullWhen(true)] out LegumeCredit? credit, out string problem) =>
         Catalog.TryFind(id, out credit, out problem);
-
-    /// <summary>The nitrogen to subtract for a stand: the lower figure, or nothing for a legume sown together with the
-    /// crop.</summary>
-    /// <param name="stand">When the legume grew.</param>
-    /// <returns>The credit.</returns>
-    /// <exception cref="ArgumentException">A figure for a legume that grew before is asked of a standing one, or the
-    /// reverse.</exception>
-    public LegumeCreditAnswer For(LegumeStand stand)
-    {
-        Guard.Defined(stand);
-        if (stand != LegumeStand.SownTogether && IsForExistingStand != (stand == LegumeStand.Existing))
-        {
-            string legume = IsForExistingStand ? "a legume that stands" : "a legume that grew before";
-            throw new ArgumentException($"The credit '{Id}' is for {legume}.", nameof(stand));
-        }
-
-        return new LegumeCreditAnswer(this, stand);
-    }
 
     /// <summary>Text such as <c>alfalfa, Kansas</c>.</summary>
     /// <returns>The text.</returns>

@@ -37,7 +37,7 @@ public sealed class NitrogenAnswer : IWorkedResult
     public ImmutableArray<NitrogenDose> Doses { get; }
 
     /// <inheritdoc/>
-    public ImmutableArray<Finding> Findings => Finding.InOrder(Rule.RemarksOn(this, yield));
+    public ImmutableArray<Finding> Findings => Finding.InOrder(Remarks());
 
     /// <inheritdoc/>
     public ImmutableArray<Source> Sources => [.. Rule.Origin.Sources.Concat(Doses.Select(d => d.Source)).Distinct()];
@@ -57,6 +57,29 @@ public sealed class NitrogenAnswer : IWorkedResult
 
     /// <summary>Pounds that a printed condition took off.</summary>
     internal double PoundsTakenOff { get; init; }
+
+    /// <summary>Numbers from memory, why there is no figure, a dressing that is too large.</summary>
+    private IEnumerable<Finding> Remarks()
+    {
+        if (Rule.Status == DataStatus.Memory)
+        {
+            yield return MemoryGate.FindingFor(Rule.Title, Rule.Origin.FirstSource);
+        }
+
+        if (High is not { } high)
+        {
+            yield return yield is { } given
+                ? Rule.Outside(given)
+                : FindingCatalog.Create(NutrientCodes.NitrogenYieldNeeded, ("rule", Rule.Title));
+            yield break;
+        }
+
+        double largest = (Doses.IsEmpty ? high : Doses.Max(d => d.High)).PoundsPerAcre;
+        if (largest > NutrientConstants.All["largest-single-dose"])
+        {
+            yield return FindingCatalog.Create(NutrientCodes.NitrogenSingleDose, ("rate", Amounts.Print(largest, 1)));
+        }
+    }
 
     /// <summary>What it comes to: the last line of its working.</summary>
     /// <returns>The text.</returns>

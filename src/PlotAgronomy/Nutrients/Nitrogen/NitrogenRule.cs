@@ -6,7 +6,7 @@ namespace PlotAgronomy.Nutrients;
 
 /// <summary>A named rule for how much nitrogen a crop or plot gets, and in how many dressings.</summary>
 [JsonConverter(typeof(NotForJson))]
-public sealed class NitrogenRule
+public sealed partial class NitrogenRule
 {
     private static readonly Table<NitrogenRule> Table = new("Nutrients/Data/nitrogen-rules.csv", r => new NitrogenRule(r));
 
@@ -101,67 +101,14 @@ public sealed class NitrogenRule
     internal static bool TryFind(string? id, [NotNullWhen(true)] out NitrogenRule? rule, out string problem) =>
         Catalog.TryFind(id, out rule, out problem);
 
-    /// <summary>Answers for a crop.</summary>
-    /// <param name="yield">Expected yield, for rules that go by one.</param>
-    /// <param name="reduction">Pounds a printed condition takes off, such as 20 lb/ac on the Piedmont; null for none.</param>
-    /// <returns>The nitrogen and its dressings; without a figure, and with a finding, when the yield is missing or outside the
-    /// table.</returns>
-    /// <exception cref="ArgumentException">The yield is in another unit than the rule's.</exception>
-    public NitrogenAnswer Answer(CropYield? yield = null, ApplicationRate? reduction = null)
-    {
-        if (yield is { } given && YieldUnit is { } unit && given.Unit != unit)
-        {
-            throw new ArgumentException($"{Title} takes a yield in {NutrientWords.InFull(unit)}, found {given}.", nameof(yield));
-        }
-
-        if (Pounds(yield) is not var (from, to))
-        {
-            return new NitrogenAnswer(this, yield, null, null, []);
-        }
-
-        double taken = reduction?.PoundsPerAcre ?? 0;
-        double lowPounds = NitrogenMath.AfterCredit(from, taken);
-        double highPounds = NitrogenMath.AfterCredit(to, taken);
-        return new NitrogenAnswer(
-            this,
-            yield,
-            ApplicationRate.FromPoundsPerAcre(lowPounds),
-            ApplicationRate.FromPoundsPerAcre(highPounds),
-            Split(lowPounds, highPounds)
-        )
-        {
-            PoundsTakenOff = taken,
-        };
-    }
-
     /// <summary>The rule's title.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => Title;
 
     internal ImmutableArray<NitrogenDose> Split(double lowPounds, double highPounds) => split.Of(lowPounds, highPounds);
 
-    /// <summary>The remarks on an answer: numbers from memory, why there is no figure, a dressing that is too large.</summary>
-    internal IEnumerable<Finding> RemarksOn(NitrogenAnswer answer, CropYield? yield)
-    {
-        if (Status == DataStatus.Memory)
-        {
-            yield return MemoryGate.FindingFor(Title, Origin.FirstSource);
-        }
-
-        if (answer.High is not { } high)
-        {
-            yield return yield is { } given
-                ? yields.Outside(Title, given)
-                : FindingCatalog.Create(NutrientCodes.NitrogenYieldNeeded, ("rule", Title));
-            yield break;
-        }
-
-        double largest = (answer.Doses.IsEmpty ? high : answer.Doses.Max(d => d.High)).PoundsPerAcre;
-        if (largest > NutrientConstants.All["largest-single-dose"])
-        {
-            yield return FindingCatalog.Create(NutrientCodes.NitrogenSingleDose, ("rate", Amounts.Print(largest, 1)));
-        }
-    }
+    /// <summary>Why there is no figure for a yield that lies outside the table.</summary>
+    internal Finding Outside(CropYield yield) => yields.Outside(Title, yield);
 
     /// <summary>Pounds before anything is taken off; null without a yield, or outside the table.</summary>
     private (double Low, double High)? Pounds(CropYield? yield) =>

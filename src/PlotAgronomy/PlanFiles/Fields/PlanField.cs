@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 
 namespace PlotAgronomy.PlanFiles;
@@ -24,6 +25,9 @@ internal abstract class PlanField(string name, PlanNeed need, string meaning)
 
     internal string Meaning => meaning;
 
+    /// <summary>Codes of the questions that it answers.</summary>
+    internal ImmutableArray<string> Answered { get; private protected set; } = [];
+
     /// <summary>Whether it may say in words that nothing is stated.</summary>
     internal bool MayBeNotStated => need == PlanNeed.Optional;
 
@@ -33,12 +37,23 @@ internal abstract class PlanField(string name, PlanNeed need, string meaning)
     /// <summary>The part of the file that stands in it; null for a plain value.</summary>
     internal abstract IPlanDefinition? Definition { get; }
 
+    /// <summary>Whether several of them stand in it.</summary>
+    internal abstract bool IsList { get; }
+
     /// <summary>Writes the rules of what it may hold into an object of the schema.</summary>
     internal abstract void Describe(Utf8JsonWriter schema);
 }
 
 /// <summary>A field that is read into one type.</summary>
-internal abstract class PlanField<TRead>(string name, PlanNeed need, string meaning) : PlanField(name, need, meaning);
+internal abstract class PlanField<TRead>(string name, PlanNeed need, string meaning) : PlanField(name, need, meaning)
+{
+    /// <summary>Declares which questions it answers.</summary>
+    internal PlanField<TRead> Answers(params ReadOnlySpan<string> codes)
+    {
+        Answered = [.. codes];
+        return this;
+    }
+}
 
 /// <summary>A part of the plan file that has a name of its own in the schema.</summary>
 internal interface IPlanDefinition

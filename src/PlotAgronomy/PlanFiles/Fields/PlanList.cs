@@ -9,6 +9,8 @@ internal sealed class PlanList<TRead, TWrite>(PlanValue<TRead, TWrite> item, int
 {
     internal override IPlanDefinition? Definition => item.Definition;
 
+    internal override bool IsList => true;
+
     internal override string InWords => $"list of {item.InListWords}";
 
     internal override void Describe(Utf8JsonWriter schema)

@@ -9,6 +9,9 @@ internal abstract class PlanValue
     /// <summary>The part of the file that it is made of; null for a plain value.</summary>
     internal virtual IPlanDefinition? Definition => null;
 
+    /// <summary>Whether several of them stand in a list.</summary>
+    internal virtual bool IsList => false;
+
     /// <summary>As the page says it.</summary>
     internal abstract string InWords { get; }
 
@@ -43,6 +46,8 @@ internal abstract class PlanValue<T> : PlanValue<T, T>
 internal sealed class PlanMapped<TFile, T>(PlanValue<TFile> file, Func<TFile, T> there, Func<T, TFile> back) : PlanValue<T>
 {
     internal override IPlanDefinition? Definition => file.Definition;
+
+    internal override bool IsList => file.IsList;
 
     internal override string InWords => file.InWords;
 

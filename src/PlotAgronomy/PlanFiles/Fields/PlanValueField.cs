@@ -10,5 +10,7 @@ internal sealed class PlanValueField<TRead>(string name, PlanNeed need, PlanValu
 
     internal override IPlanDefinition? Definition => value.Definition;
 
+    internal override bool IsList => value.IsList;
+
     internal override void Describe(Utf8JsonWriter schema) => value.Describe(schema);
 }

@@ -1,3 +1,4 @@
+using PlotAgronomy.Calendar;
 using PlotAgronomy.Land;
 using PlotAgronomy.Planning;
 using PlotAgronomy.Weather;
@@ -17,8 +18,10 @@ internal sealed class SeasonShape : PlanShape<PlotSeason>
             p => (p.LatitudeDegrees, p.LongitudeDegrees)
         );
         var where = Optional("where", point, "Where the plot lies, near enough for sun and evaporation.", s => s.Where);
-        var frost = Optional("firstFreeze", new FreezeShape(), "First freeze of fall, as a station prints it.", s => s.Frost);
-        var weeds = Optional("weeds", new WeedShape(), "How what grows there is got rid of.", s => s.Weeds);
+        var frost = Optional("firstFreeze", new FreezeShape(), "First freeze of fall, as a station prints it.", s => s.Frost)
+            .Answers(CalendarCodes.AskFrost);
+        var weeds = Optional("weeds", new WeedShape(), "How what grows there is got rid of.", s => s.Weeds)
+            .Answers(CalendarCodes.AskWeeds);
         Unsaid("weather of past years", s => s.Station is not null);
 
         ReadAs(at =>

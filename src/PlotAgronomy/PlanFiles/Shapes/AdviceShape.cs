@@ -13,7 +13,8 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
         var crop = Optional("crop", Text("wildlife plot"), "Crop it was printed for.", p =>
             p.Printed!.Crop == PrintedAdvice.UnnamedCrop ? null : p.Printed.Crop
         );
-        var lime = Optional("lime", Lime(laboratory), "Lime.", p => p.Printed!.Lime is null ? null : p);
+        var lime = Optional("lime", Lime(laboratory), "Lime.", p => p.Printed!.Lime is null ? null : p)
+            .Answers(LimingCodes.AskNearest);
         var nitrogen = Optional(
             "nitrogen",
             new PlanRateRange("40 lb/ac"),
@@ -55,16 +56,17 @@ internal sealed class AdviceShape : PlanShape<PrintedAdvice, PlotPlan>
             "Rate as printed, with its acre: a report's 2 tons are `2 ton/ac`; of a range both ends are kept, and which is "
                 + "meant is asked.",
             p => RateRange.Of(Of(p).OfBasis, Of(p).UpTo)
-        );
+        ).Answers(LimingCodes.AskRange);
         var bases = Choice(LimeBasis.Everything, b => b.Id);
         const string OfWhich =
             "Lime the rate is counted in; left out where the report does not say, and the orders under each stand side by side.";
-        var basis = shape.Optional("basis", bases, OfWhich, p => Of(p).Basis);
+        var basis = shape.Optional("basis", bases, OfWhich, p => Of(p).Basis).Answers(LimingCodes.AskBasis);
         const string Aim = "pH it aims at; left out where the report does not say.";
-        var targetPh = shape.Optional("targetPh", NumberWithin<double>("printed-target-ph"), Aim, p => Of(p).TargetPh);
+        var targetPh = shape.Optional("targetPh", NumberWithin<double>("printed-target-ph"), Aim, p => Of(p).TargetPh)
+            .Answers(LimingCodes.AskTarget);
         const string Deep =
             "Depth of soil it treats; left out where the report does not say, and the rate is then taken as it stands.";
-        var depth = shape.Optional("depth", Length("8 in"), Deep, p => Of(p).Depth);
+        var depth = shape.Optional("depth", Length("8 in"), Deep, p => Of(p).Depth).Answers(LimingCodes.AskDepth);
         var institution = shape.Optional(
             "institution",
             Text<Institution>(Institution.NorthCarolina.Name, Institution.TryFind, i => i.IsListed ? i.Name : null),

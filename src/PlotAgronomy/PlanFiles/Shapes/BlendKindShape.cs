@@ -50,14 +50,15 @@ internal sealed class BlendKindShape : PlanShape<PlannedKind, BlendKindShape.Kin
         const string OwnFull =
             "Rate for a full stand of the kind alone, as the tag or your guide prints it, in pure live seed for the way the plan "
             + "plants; without it, what publications print.";
-        var fullRate = Optional("fullRate", above0, OwnFull, k => k.Planned.OwnFullRate(k.Plan.SowingMethod)?.Rate);
+        var fullRate = Optional("fullRate", above0, OwnFull, k => k.Planned.OwnFullRate(k.Plan.SowingMethod)?.Rate)
+            .Answers(SeedCodes.AskFullRate);
         Unsaid("a full rate for another way of sowing", k =>
             k.Planned.FullRate is not null && k.Planned.OwnFullRate(k.Plan.SowingMethod) is null
         );
         const string Marked = "Mark of the lot to sow; without it, the lot whose living pound costs least.";
         var lot = Optional("lot", Text("A-1"), Marked, k => k.IsChosen ? null : k.Planned.Offer.Item.Label);
         const string CarriedOff = "Yield of a kind that is cut and carried off; never assumed.";
-        yield = Optional("yield", Yield(), CarriedOff, k => k.Planned.Yield);
+        yield = Optional("yield", Yield(), CarriedOff, k => k.Planned.Yield).Answers(NutrientCodes.AskYield);
         const string CountedHere = "Part of the living seed that comes up on this plot, by your own counts; it changes the rate.";
         var emergence = Optional("ownEmergence", Percent("40 %"), CountedHere, k => k.Planned.OwnEmergence);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Liming;
 using PlotAgronomy.Soil;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -43,7 +44,7 @@ internal static class BufferShape
     {
         var shape = new PlanShape<BufferAsPrinted>("buffer", "A buffer reading; without the buffer's name it gives no rate.");
         const string Used = "Buffer the laboratory used; left out where the report does not say.";
-        var name = shape.Optional("name", Choice(SoilWords.Buffers), Used, b => b.Name);
+        var name = shape.Optional("name", Choice(SoilWords.Buffers), Used, b => b.Name).Answers(LimingCodes.AskBuffer);
         var ph = shape.Required("ph", NumberTo<double>("ph-high"), "Buffer pH as printed.", b => b.Ph);
         shape.ReadAs(at => at.Try(ph, () =>
             {

@@ -23,7 +23,7 @@ internal sealed class LimeMaterialShape : OfferShape<LimingMaterial>
             List(Figure()),
             "Figures the label or the dealer states; they go before computed ones.",
             o => [.. o.Item.StatedFigures.Where(f => f.PoundsEqualToOneTon is null)]
-        );
+        ).Answers(LimingCodes.AskLabel);
         var pounds = Optional(
             "poundsEqualToOneTon",
             NumberWithin<double>("one-ton"),

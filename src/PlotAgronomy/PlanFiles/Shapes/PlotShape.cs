@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using PlotAgronomy.Calendar;
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Land;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
@@ -25,7 +27,8 @@ internal sealed class PlotShape : PlanShape<Plot>
     {
         var name = Required("name", Text("Hollow field"), "Name of the plot.", p => p.Name);
         var measured = new SidesShape(pace);
-        sides = Optional("sides", measured, "Measured sides.", p => Sided(p.Measured), PlanNeed.OneOf);
+        sides = Optional("sides", measured, "Measured sides.", p => Sided(p.Measured), PlanNeed.OneOf)
+            .Answers(LandCodes.AskOutline);
         const string Together = "Pieces added and taken off; how they lie to each other is not known, so there is no pass plan.";
         var pieces = Optional(
             "pieces",
@@ -57,7 +60,6 @@ internal sealed class PlotShape : PlanShape<Plot>
         );
         Unsaid("a class of soil seen on the plot", p => p.SoilClass is not null);
         Unsaid("dry or thin ground", p => p.IsDryOrThin);
-        Unsaid("water near the plot", p => p.IsNearWater is not null);
         Unsaid("an area corrected or compared after it was measured", p => p.Measured.IsAltered);
         Unsaid("an error of the area", p =>
             p.Measured is { RelativeError: not null } and ({ IsPutTogether: false } or { IsAltered: true })
@@ -69,20 +71,24 @@ internal sealed class PlotShape : PlanShape<Plot>
         );
 
         var places = Choice(Place.All, p => p.Name);
-        var place = Optional("place", places, "State or province the plot lies in.", p => p.Place);
+        var place = Optional("place", places, "State or province the plot lies in.", p => p.Place)
+            .Answers(CalendarCodes.AskWhere);
         var region = Optional(
             "plantingRegion",
             Choice(PlantingRegion.All, r => r.Name),
             "Region by which planting dates are found; left out, that of the place.",
             p => p.PlantingRegion == p.Place?.PlantingRegion ? null : p.PlantingRegion
-        );
-        var texture = Optional("texture", Choice(SoilWords.Textures), "Soil texture.", p => p.Texture);
+        ).Answers(SeedCodes.AskRegion);
+        var texture = Optional("texture", Choice(SoilWords.Textures), "Soil texture.", p => p.Texture)
+            .Answers(SoilCodes.AskTexture);
         var drainage = Optional(
             "drainage",
             Choice(DrainageTolerance.Classes),
             "How the soil drains: how long water stands after a heavy rain.",
             p => p.Drainage
-        );
+        ).Answers(SeedCodes.AskDrainage);
+        const string Near = "Whether a ditch, stream, pond or well lies near the plot; asked for where it is left out.";
+        var water = Optional("nearWater", Flag, Near, p => p.IsNearWater).Answers(FertilizerCodes.AskWater);
 
         var standing = new PlanGroup<Plot>("standsNow", "What grows on the plot today.");
         var cover = standing.Required("cover", Hyphened<GroundCover>(), CoverInWords, p => p.Cover);
@@ -120,6 +126,7 @@ internal sealed class PlotShape : PlanShape<Plot>
                 PlantingRegion = at.Find(region),
                 Texture = at.Maybe(texture),
                 Drainage = at.Maybe(drainage),
+                IsNearWater = at.Maybe(water),
                 Cover = at.Find(standsNow)?.Find(cover) ?? GroundCover.BareGround,
                 CoverKind = at.Find(standsNow)?.Find(coverKind),
                 CoverShare = at.Find(standsNow)?.Find(coverShare) ?? 0,

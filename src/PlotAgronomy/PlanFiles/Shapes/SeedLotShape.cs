@@ -33,7 +33,7 @@ internal sealed class SeedLotShape : OfferShape<SeedLot>
         const string Inoculated = "Whether the tag says the seed was inoculated.";
         var preinoculated = Optional("preinoculated", Flag, Inoculated, o => IfSet(o.Item.IsPreinoculated));
         const string OfTest = "Month of the germination test; asked for where it is left out.";
-        var tested = Optional("tested", Month, OfTest, o => o.Item.TestMonth);
+        var tested = Optional("tested", Month, OfTest, o => o.Item.TestMonth).Answers(SeedCodes.AskTestMonth);
         Packed("50 lb");
         Unsaid("a seed count of the lot's own", o => o.Item.OwnSeedCount is not null);
         Unsaid("the number of seeds tested", o => o.Item.Analysis.SeedsTested is not null);

@@ -1,4 +1,5 @@
 using PlotAgronomy.Liming;
+using PlotAgronomy.Nutrients;
 using PlotAgronomy.Soil;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -15,18 +16,21 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
             Text("state laboratory"),
             "Laboratory; chooses the methods where none is named.",
             p => p.ReportOrNone.Laboratory == SoilReport.UnnamedLaboratory ? null : p.ReportOrNone.Laboratory
-        );
-        var sampled = Optional("sampled", Since, "Day of sampling.", p => p.ReportOrNone.SampledOn);
+        ).Answers(NutrientCodes.AskRatings);
+        var sampled = Optional("sampled", Since, "Day of sampling.", p => p.ReportOrNone.SampledOn)
+            .Answers(SoilCodes.AskSampledDay);
         var depth = Optional("depth", Length("6 in").As(l => SampledLayer.Checked(l), d => d), "Depth of sampling.", p =>
             p.ReportOrNone.SampledDepth
         );
         var soilClass = Optional("soilClass", Choice(SoilWords.Classes), "Class of soil.", p => p.ReportOrNone.SoilClass);
         var inWater = NumberTo<double>("ph-high").As(WaterPh.FromValue, p => p.Value);
-        var waterPh = Optional("waterPh", inWater, "Soil pH in water.", p => p.ReportOrNone.WaterPh);
+        var waterPh = Optional("waterPh", inWater, "Soil pH in water.", p => p.ReportOrNone.WaterPh)
+            .Answers(SoilCodes.AskWaterPh);
         var inSalt = NumberTo<double>("ph-high").As(SaltPh.FromValue, p => p.Value);
         const string OfSalt = "Soil pH in a salt solution (pHs), which reads lower than in water (Missouri).";
         var saltPh = Optional("saltPh", inSalt, OfSalt, p => p.ReportOrNone.SaltPh);
-        var buffer = Optional("buffer", BufferShape.Shape, "Buffer reading.", p => BufferShape.Of(p.ReportOrNone, 0));
+        var buffer = Optional("buffer", BufferShape.Shape, "Buffer reading.", p => BufferShape.Of(p.ReportOrNone, 0))
+            .Answers(LimingCodes.AskReading, LimingCodes.AskAnyReading);
         var second = Optional("secondBuffer", BufferShape.Shape, "A second buffer reading, where two were run.", p =>
             BufferShape.Of(p.ReportOrNone, 1)
         );
@@ -34,13 +38,15 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
         var capacity = Optional("limeBufferCapacity", Capacity(), OfGeorgia, p => p.ReportOrNone.LimeBufferCapacity);
         var charge = Charge();
         const string OfAcids = "Exchangeable acidity as printed.";
-        var acidity = Optional("exchangeableAcidity", charge, OfAcids, p => p.ReportOrNone.ExchangeableAcidity);
+        var acidity = Optional("exchangeableAcidity", charge, OfAcids, p => p.ReportOrNone.ExchangeableAcidity)
+            .Answers(SoilCodes.AskAcidity);
         var cec = Optional("cec", charge, "Cation exchange capacity as printed.", p => p.ReportOrNone.PrintedExchangeCapacity);
         var organic = Optional("organicMatter", Percent("2.4 %"), "Organic matter.", p => p.ReportOrNone.OrganicMatter);
         var humic = Optional("humicMatter", Percent("0.6 %"), "Humic matter.", p => p.ReportOrNone.HumicMatter);
         const string Scooped = "Weight per volume of the scooped soil.";
         var weight = Optional("weightPerVolume", Density("1.12 g/cm3"), Scooped, p => p.ReportOrNone.WeightPerVolume);
-        var readings = Optional("readings", List(Reading()), "Printed nutrient values.", p => p.ReportOrNone.Readings);
+        var readings = Optional("readings", List(Reading()), "Printed nutrient values.", p => p.ReportOrNone.Readings)
+            .Answers(NutrientCodes.AskTest, NutrientCodes.AskAnyTest);
         const string Asked = "What some recommendation systems ask beyond the printed values.";
         Facts = Optional("facts", new SoilFactsShape(), Asked, p => p);
         Advice = Optional(
@@ -48,7 +54,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
             new AdviceShape(laboratory),
             "The laboratory's own recommendation, if it printed one.",
             Printed
-        );
+        ).Answers(NutrientCodes.AskRange);
         EarlierLime = Optional(
             "earlierLime",
             new EarlierLimeShape(sampled),
@@ -165,7 +171,7 @@ internal sealed class SoilReportShape : PlanShape<SoilReport, PlotPlan>
             solutions,
             "Extracting solution, often in the small print; left out where the report does not say.",
             r => r.Extractant
-        );
+        ).Answers(SoilCodes.AskExtractant);
         shape.ReadAs(at =>
         {
             var (measured, form) = at.Get(analyte);

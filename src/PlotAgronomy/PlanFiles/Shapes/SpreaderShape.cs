@@ -1,4 +1,5 @@
 using PlotAgronomy.Land;
+using PlotAgronomy.Spreading;
 using UnitsNet;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -20,9 +21,11 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
                 : new PackageSize(s.Hopper is null ? s.HopperWeight : null, s.Hopper)
         );
         const string Of = "Kind of seed that a weight of the hopper is stated for; asked for where it is left out.";
-        var hopperOf = Optional("hopperOf", Kind("winter rye"), Of, s => s.Hopper is null ? s.HopperWeightOf : null);
+        var hopperOf = Optional("hopperOf", Kind("winter rye"), Of, s => s.Hopper is null ? s.HopperWeightOf : null)
+            .Answers(SpreadingCodes.AskHopper);
         Unsaid("a hopper given by volume and by weight", s => s is { Hopper: not null, HopperWeight: not null });
-        var runs = Optional("measuredRuns", List(Run(pace)), "Weighed runs, if there are any.", s => s.Runs);
+        var runs = Optional("measuredRuns", List(Run(pace)), "Weighed runs, if there are any.", s => s.Runs)
+            .Answers(SpreadingCodes.AskRun);
         ReadAs(at =>
             new()
             {
@@ -53,7 +56,8 @@ internal sealed class SpreaderShape : PlanShape<PlannedSpreader>
         var weighed = shape.Required("weighed", Mass("2.1 lb"), "Weight that came out.", r => r.Weighed);
         var walked = new PlanWalked("200 ft", pace).As(l => l.ToLength(), MeasuredLength.FromLength);
         var distance = shape.Required("distance", walked, "Distance walked.", r => r.Distance);
-        var time = shape.Optional("time", Time("45 s"), "Time taken; without it the run tells no flow.", r => r.Time);
+        var time = shape.Optional("time", Time("45 s"), "Time taken; without it the run tells no flow.", r => r.Time)
+            .Answers(SpreadingCodes.AskTime);
         shape.ReadAs(at =>
             new()
             {

@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Fertilizers;
 using PlotAgronomy.Land;
+using PlotAgronomy.Liming;
 using PlotAgronomy.Nutrients;
+using PlotAgronomy.Planning;
+using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
 using static PlotAgronomy.PlanFiles.Value;
 
@@ -21,12 +25,14 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         var money = Text("USD").As(Currency.FromCode, c => c.Code);
         const string OfPrices = "The one currency of all prices (ISO 4217); left out, prices are plain numbers.";
         var currency = Optional("currency", money, OfPrices, p => p.Currency == Currency.Unnamed ? null : p.Currency);
-        var planting = Optional("plantingDate", Date, "Day of planting; left out while it is not set.", p => p.PlantingDate);
+        var planting = Optional("plantingDate", Date, "Day of planting; left out while it is not set.", p => p.PlantingDate)
+            .Answers(PlanningCodes.AskDay);
         const string LimeDay = "Day by which the lime is spread; without it the pH on planting day stays open.";
-        var limed = Optional("limeDate", By, LimeDay, p => p.LimeDate);
+        var limed = Optional("limeDate", By, LimeDay, p => p.LimeDate).Answers(LimingCodes.AskDay);
         const string Worked = "Depth to which the ground is worked and lime mixed in.";
         var tillage = Optional("tillageDepth", Length("5 in"), Worked, p => p.TillageDepth);
-        var method = Optional("method", Hyphened<PlantingMethod>(), HowPlanted, p => p.Method);
+        var method = Optional("method", Hyphened<PlantingMethod>(), HowPlanted, p => p.Method)
+            .Answers(PlanningCodes.AskMethod, PlanningCodes.AskMethodMeant, SeedCodes.AskRate);
         const string OwnPace =
             "The owner's own pace, or its length such as `2.5 ft`; then lengths may be counted in paces. Never assumed.";
         var pace = Optional("pace", Text<PaceCalibration>("100 ft in 40 paces", PaceText.TryRead, PaceText.Print), OwnPace, p =>
@@ -37,7 +43,8 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
         var plot = Required("plot", plotShape, "The plot.", p => p.Plot);
         var reportShape = new SoilReportShape();
         const string Printed = "What is printed on the laboratory's report, readings or recommendation; left out without one.";
-        var report = Optional("soilReport", reportShape, Printed, p => p.Report is null && p.Printed is null ? null : p);
+        var report = Optional("soilReport", reportShape, Printed, p => p.Report is null && p.Printed is null ? null : p)
+            .Answers(SoilCodes.AskReport);
         var homePh = Optional("homePh", HomePhOfStrip(), "A pH read with a strip or a meter.", p => p.HomePh);
 
         var systems = new PlanGroup<PlotPlan>(
@@ -48,13 +55,14 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
             "The published systems to use; left out, the laboratory or the place chooses, and the sheet says so.";
         var methods = Optional("methods", systems, Chosen, p => p);
         var limeMethods = Choice(LimeMethod.Everything, m => m.Id);
-        var lime = systems.Optional("lime", limeMethods, "Lime requirement method.", p => p.LimeMethod);
+        var lime = systems.Optional("lime", limeMethods, "Lime requirement method.", p => p.LimeMethod)
+            .Answers(LimingCodes.AskMethod, LimingCodes.AskWhose);
         var nutrients = systems.Optional(
             "nutrients",
             Choice(RecommendationSystem.Everything, s => s.Id),
             "Recommendation system for phosphate and potash.",
             p => p.NutrientSystem
-        );
+        ).Answers(NutrientCodes.AskSystem, NutrientCodes.AskWhose);
         var credit = systems.Optional(
             "legumeCredit",
             Choice(LegumeCredit.Everything, c => c.Id),
@@ -72,9 +80,12 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
 
         var onOffer = new PlanGroup<PlotPlan>("materials", "What is on offer.");
         materials = Optional("materials", onOffer, "What is on offer.", p => p);
-        var limes = onOffer.Optional("lime", List(new LimeMaterialShape()), "Liming materials.", p => p.LimeOffers);
-        var fertilizers = onOffer.Optional("fertilizers", List(new FertilizerShape()), "Fertilizers.", p => p.FertilizerOffers);
-        seedLots = onOffer.Optional("seedLots", List(new SeedLotShape()), "Seed lots.", p => SeedLotShape.AllOf(p));
+        var limes = onOffer.Optional("lime", List(new LimeMaterialShape()), "Liming materials.", p => p.LimeOffers)
+            .Answers(LimingCodes.AskOffer);
+        var fertilizers = onOffer.Optional("fertilizers", List(new FertilizerShape()), "Fertilizers.", p => p.FertilizerOffers)
+            .Answers(FertilizerCodes.AskOffer);
+        seedLots = onOffer.Optional("seedLots", List(new SeedLotShape()), "Seed lots.", p => SeedLotShape.AllOf(p))
+            .Answers(SeedCodes.AskUntreated, SeedCodes.AskHomeTest);
         const string Ready = "Ready blends of a store, to be held against plain seed.";
         var blends = onOffer.Optional("storeBlends", List(new StoreBlendShape(method)), Ready, p => p.StoreBlends);
 

@@ -22,8 +22,7 @@ internal static class LimeRemarks
         : plan.LimeMethod.TargetPhs.IsEmpty ? "common practice, as no target of these kinds is known."
         : "the lowest of the method's own, as no target of these kinds is known.";
 
-    private static string Several(ImmutableArray<CropKind> kinds) =>
-        $"{string.Join(", ", kinds[..^1].Select(k => k.ShortName))} and {kinds[^1].ShortName}";
+    private static string Several(ImmutableArray<CropKind> kinds) => SentenceList.And([.. kinds.Select(k => k.ShortName)]);
 
     /// <param name="plan">Plan.</param>
     /// <param name="used">Rate that goes on now, or null.</param>

@@ -12,7 +12,7 @@ internal static class CutChoices
         sort switch
         {
             CutSort.Dressing => Dressing(plot),
-            CutSort.LimeTopUp => LimeTopUp(plot),
+            CutSort.Lime => LimeTopUp(plot),
             CutSort.DearKind => DearKinds(plot),
             CutSort.Fertilizer => Fertilizer(plot),
             _ => [WholePlot(plot)],
@@ -52,7 +52,7 @@ internal static class CutChoices
             yield return new()
             {
                 Plot = plot,
-                Sort = CutSort.LimeTopUp,
+                Sort = CutSort.Lime,
                 What = offer.Item.Name,
                 Loses =
                     $"the pH stays near {Amounts.Print(ph, 1)} in place of {Amounts.Print(target, 1)}; the kinds stand down to "

@@ -7,7 +7,7 @@ internal enum CutSort
     Dressing,
 
     /// <summary>Lime that raises a pH which every kind bears already.</summary>
-    LimeTopUp,
+    Lime,
 
     /// <summary>A kind without which no season is left bare.</summary>
     DearKind,

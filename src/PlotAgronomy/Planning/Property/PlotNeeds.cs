@@ -8,17 +8,17 @@ namespace PlotAgronomy.Planning;
 /// <param name="answers">Answers of the plot.</param>
 /// <param name="leftOut">What it does without.</param>
 /// <param name="parts">Offers that are part of another one, such as what is left in a bag another plot opened.</param>
-internal sealed class PlotNeeds(PlotAnswers answers, ImmutableHashSet<(string Plot, PlotPart Part)> leftOut, OfferParts parts)
+internal sealed class PlotNeeds(PlotAnswers answers, ImmutableHashSet<(string Plot, CutSort Part)> leftOut, OfferParts parts)
 {
     internal IEnumerable<PlotProduct> All =>
         [
-            .. Has(PlotPart.Lime) ? Lime() : [],
-            .. Has(PlotPart.Fertilizer) ? Fertilizer() : [],
-            .. Has(PlotPart.Dressing) ? Dressing() : [],
+            .. Has(CutSort.Lime) ? Lime() : [],
+            .. Has(CutSort.Fertilizer) ? Fertilizer() : [],
+            .. Has(CutSort.Dressing) ? Dressing() : [],
             .. Seed(),
         ];
 
-    private bool Has(PlotPart part) => !leftOut.Contains((answers.Plan.Plot.Name, part));
+    private bool Has(CutSort part) => !leftOut.Contains((answers.Plan.Plot.Name, part));
 
     private IEnumerable<PlotProduct> Lime()
     {

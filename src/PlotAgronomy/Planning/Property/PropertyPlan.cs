@@ -11,12 +11,12 @@ namespace PlotAgronomy.Planning;
 public sealed class PropertyPlan
 {
     private readonly OfferParts parts;
-    private readonly ImmutableHashSet<(string Plot, PlotPart Part)> leftOut;
+    private readonly ImmutableHashSet<(string Plot, CutSort Part)> leftOut;
 
     private PropertyPlan(
         ImmutableArray<PlotAnswers> plots,
         OfferParts parts,
-        ImmutableHashSet<(string Plot, PlotPart Part)> leftOut
+        ImmutableHashSet<(string Plot, CutSort Part)> leftOut
     )
     {
         this.parts = parts;
@@ -127,11 +127,9 @@ public sealed class PropertyPlan
         string name = cut.Plot.Plan.Plot.Name;
         return cut.Sort switch
         {
-            CutSort.Dressing => LeavingOut(name, PlotPart.Dressing),
-            CutSort.LimeTopUp => LeavingOut(name, PlotPart.Lime),
-            CutSort.Fertilizer => LeavingOut(name, PlotPart.Fertilizer),
             CutSort.DearKind => new([.. Plots.Select(p => IsOf(p, name) ? WithoutKind(p, cut.Kind!) : p)], parts, leftOut),
-            _ => new([.. Plots.Where(p => !IsOf(p, name))], parts, leftOut),
+            CutSort.WholePlot => new([.. Plots.Where(p => !IsOf(p, name))], parts, leftOut),
+            _ => new(Plots, parts, leftOut.Add((name, cut.Sort))),
         };
     }
 
@@ -141,11 +139,9 @@ public sealed class PropertyPlan
     private static PlotAnswers WithoutKind(PlotAnswers plot, CropKind kind) =>
         (plot.Plan with { Kinds = [.. plot.Plan.Kinds.Where(k => k.Kind.Id != kind.Id)] }).Solve();
 
-    private PropertyPlan LeavingOut(string plot, PlotPart part) => new(Plots, parts, leftOut.Add((plot, part)));
-
     /// <summary>Whether a walk is done: what is left out is not walked with.</summary>
     private bool IsWalked(PlotPlan plan, PlannedWalk walk) =>
-        walk.Seed is not null || !leftOut.Contains((plan.Plot.Name, walk.Lime is null ? PlotPart.Fertilizer : PlotPart.Lime));
+        walk.Seed is not null || !leftOut.Contains((plan.Plot.Name, walk.Lime is null ? CutSort.Fertilizer : CutSort.Lime));
 
     private int Missing => Purchases.Sum(p => p.Missing);
 

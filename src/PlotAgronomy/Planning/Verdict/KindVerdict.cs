@@ -7,6 +7,8 @@ namespace PlotAgronomy.Planning;
 [JsonConverter(typeof(NotForJson))]
 public sealed class KindVerdict
 {
+    private static readonly EnumWords<KindDecision> DecisionWords = EnumWords<KindDecision>.FromNames();
+
     private const int MostReasons = 2;
 
     private readonly PlotPlan plan;
@@ -66,5 +68,5 @@ public sealed class KindVerdict
 
     /// <summary>The kind and the decision.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Planned.Kind.ShortName}: {Decision}";
+    public override string ToString() => $"{Planned.Kind.ShortName}: {DecisionWords[Decision]}";
 }

@@ -8,6 +8,8 @@ namespace PlotAgronomy.Planning;
 [JsonConverter(typeof(NotForJson))]
 public sealed class PlotVerdict
 {
+    private static readonly EnumWords<PlotDecision> DecisionWords = EnumWords<PlotDecision>.FromNames();
+
     private readonly PlotPlan plan;
     private readonly Func<ImmutableArray<Finding>> together;
     private readonly Lazy<ImmutableArray<SubstituteKind>> substitutes;
@@ -82,5 +84,5 @@ public sealed class PlotVerdict
 
     /// <summary>The decision and the kinds.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Decision}: {string.Join("; ", Kinds)}";
+    public override string ToString() => $"{DecisionWords[Decision]}: {string.Join("; ", Kinds)}";
 }

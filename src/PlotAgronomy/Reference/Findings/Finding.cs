@@ -92,10 +92,10 @@ public sealed class Finding : IEquatable<Finding>
     /// <summary>The same about the subjects of several such findings.</summary>
     internal Finding AboutAll(IReadOnlyCollection<Finding> alike)
     {
-        string subjects = string.Join(", ", alike.Select(f => f.Subject).OfType<string>().Distinct());
-        return about is not null ? About(subjects)
+        string[] subjects = [.. alike.Select(f => f.Subject).OfType<string>().Distinct()];
+        return about is not null ? About(string.Join(", ", subjects))
             : subjects.Length == 0 ? this
-            : new(template, [.. Values.Select(v => v.Name == template.Subject ? new FindingValue(v.Name, subjects) : v)]);
+            : new(template, [.. Values.Select(v => v.Name == template.Subject ? new(v.Name, SentenceList.And(subjects)) : v)]);
     }
 
     /// <summary>The same remark about something it does not name itself, such as one lot of several.</summary>

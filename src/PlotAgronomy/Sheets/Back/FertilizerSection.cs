@@ -103,7 +103,7 @@ internal static class FertilizerSection
                     new(SheetText.Weight(line.Spread), SheetAmount.Weight(line.Spread)),
                     [
                         line.Product.Name,
-                        Packages(line.Packages, line.Offer.Package),
+                        SheetText.Packages(line.Packages, line.Offer.Package),
                         SheetText.Weight(line.Spread),
                         Amounts.Print(line.Rate.PoundsPerAcre, 0),
                         SheetText.LeftOver(line.Leftover),
@@ -160,7 +160,7 @@ internal static class FertilizerSection
         string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Weight(l.Spread)} of it"));
 
     internal static string Dose(NitrogenDose dose) =>
-        $"{LimeSection.FromTo(dose.Low.PoundsPerAcre, dose.High.PoundsPerAcre, 0)} lb/ac";
+        $"{SheetText.FromTo(dose.Low.PoundsPerAcre, dose.High.PoundsPerAcre, 0)} lb/ac";
 
     /// <summary>The need under each plausible answer to what is asked, side by side.</summary>
     private static void Cases(SectionWriter sheet, PlotAnswers answers)
@@ -196,10 +196,5 @@ internal static class FertilizerSection
         };
 
     private static string InWords(Purchase purchase) =>
-        string.Join(", ", purchase.Lines.Select(l => $"{Packages(l.Packages, l.Offer.Package)} {l.Product.Name}"));
-
-    internal static string Packages(double? count, Package package) =>
-        count is { } packages && package.IsWhole
-            ? $"{Amounts.Print(packages, 2)} x {Amounts.Print(package.Weight, "lb", 1)}"
-            : "by weight";
+        string.Join(", ", purchase.Lines.Select(l => $"{SheetText.Packages(l.Packages, l.Offer.Package)} {l.Product.Name}"));
 }

@@ -54,8 +54,8 @@ internal static class LimeCasesSection
                 ["if the answer is", "spread on the plot", "of", "buy", answers.Plan.Currency.CostColumn],
                 lime.Order.Cases.Select(c => Row(sheet, answers, c))
             );
-            string range =
-                Bought(low.Value) == Bought(high.Value) ? Bought(low.Value) : $"{Bought(low.Value)} and {Bought(high.Value)}";
+            string[] ends = [SheetText.Bought(low.Value), SheetText.Bought(high.Value)];
+            string range = string.Join(" and ", ends.Distinct());
             sheet.Say($"So the order lies between {range}. {Last(lime)}");
         }
         else if (lime.Rate.State == AnswerState.Open)
@@ -95,7 +95,7 @@ internal static class LimeCasesSection
                 one.Assumption,
                 SheetText.Weight(order.Product),
                 order.Request.Material.Name,
-                Bought(order),
+                SheetText.Bought(order),
                 answers.Plan.Currency.Print(order.Cost ?? 0),
             ],
             [],
@@ -110,9 +110,4 @@ internal static class LimeCasesSection
 
     private static string Rate(LimeAnswer lime) =>
         lime.Rate.TryGet(out var rate) ? (rate.IsNone ? "no lime" : rate.AmountInWords) : "no rate";
-
-    private static string Bought(LimeOrder order) =>
-        order.Bags is { } bags
-            ? FertilizerSection.Packages(bags, order.Request.Package)
-            : $"{Amounts.Print(order.Product, "ton", 2)} in bulk";
 }

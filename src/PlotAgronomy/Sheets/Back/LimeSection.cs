@@ -65,7 +65,7 @@ internal static class LimeSection
                 "lime.buy",
                 "buy",
                 new(
-                    $"{Bought(lime.Offer, order)}, {plan.Currency.Print(order.Cost ?? 0)}",
+                    $"{SheetText.Bought(order)}, {plan.Currency.Print(order.Cost ?? 0)}",
                     SheetAmount.Money(order.Cost ?? 0, plan.Currency)
                 ),
                 order
@@ -172,28 +172,17 @@ internal static class LimeSection
             "lime.ph",
             "pH to expect on planting day",
             new(
-                $"{FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",
+                $"{SheetText.FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)}{where}",
                 SheetAmount.Range(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, "pH")
             ),
             outlook
         );
     }
 
-    /// <summary>Whole bags, or tons where it is sold in bulk.</summary>
-    internal static string Bought(Offer<LimingMaterial> offer, LimeOrder order) =>
-        offer.Package.IsWhole
-            ? FertilizerSection.Packages(order.Bags, offer.Package)
-            : $"{Amounts.Print(order.Product, "ton", 2)} in bulk";
-
     private static string Day(LimeDressing dressing) =>
         dressing.On is { } on ? SheetText.Date(on) : $"{Amounts.Print(dressing.MonthsAfterFirst, 0)} months after the first";
 
-    private static string Share(LimeReaction reaction) => $"{FromTo(reaction.Low.Percent, reaction.High.Percent, 0)} %";
-
-    internal static string FromTo(double low, double high, int decimals) =>
-        Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to
-            ? from
-            : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";
+    private static string Share(LimeReaction reaction) => $"{SheetText.FromTo(reaction.Low.Percent, reaction.High.Percent, 0)} %";
 
     private static string Rounded(LimeNeed need)
     {

@@ -95,7 +95,7 @@ internal static class SeedLotsSheet
                 Amounts.Print(ranked.Seeding.Bulk.PoundsPerAcre, 2),
                 Money(plan, ranked.CostPerAcre),
                 lot.PercentDearer is { } percent ? Amounts.Print(percent, 0) : "-",
-                FertilizerSection.Packages(lot.Packages, ranked.Offer.Package),
+                SheetText.Packages(lot.Packages, ranked.Offer.Package),
                 Money(plan, lot.Cost),
             ],
             [lot.CostLine],

@@ -121,7 +121,7 @@ internal static class StoreBlendsSheet
                     x.Line.Component.Lot!.Label,
                     Amounts.Print(x.Part.ShareOfFullStand.Chosen, 2),
                     SheetText.Weight(x.Line.Needed),
-                    FertilizerSection.Packages(x.Line.Bags, x.Line.Package!),
+                    SheetText.Packages(x.Line.Bags, x.Line.Package!),
                     plan.Currency.Print(x.Line.Cost!.Value).Split(' ')[0],
                     SheetText.LeftOver(x.Line.LeftOver),
                 ],

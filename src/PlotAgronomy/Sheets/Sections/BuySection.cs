@@ -21,7 +21,7 @@ internal static class BuySection
             list.Add(
                 "buy.lime",
                 lime.Offer!.Item.Name,
-                Line(lime.Offer, order.Product, LimeSection.Bought(lime.Offer, order), cost),
+                Line(lime.Offer, order.Product, SheetText.Bought(order), cost),
                 order
             );
         }
@@ -55,7 +55,7 @@ internal static class BuySection
             list.Add(
                 FigureCode.Of("buy.seed", sown.Planned.Kind.Id),
                 SheetText.Name(offer.Item),
-                Line(offer, sown.OfPlanned, FertilizerSection.Packages(sown.Packages, offer.Package), sown.OfPlannedLot),
+                Line(offer, sown.OfPlanned, SheetText.Packages(sown.Packages, offer.Package), sown.OfPlannedLot),
                 sown.Bulk
             );
             foreach (var rest in sown.FromOthers)
@@ -63,7 +63,7 @@ internal static class BuySection
                 list.Add(
                     FigureCode.Of("buy.seed", sown.Planned.Kind.Id, FigureCode.Word(rest.Offer.Item.Label)),
                     SheetText.Name(rest.Offer.Item),
-                    Line(rest.Offer, rest.Weight, FertilizerSection.Packages(rest.Packages, rest.Offer.Package), rest.Cost),
+                    Line(rest.Offer, rest.Weight, SheetText.Packages(rest.Packages, rest.Offer.Package), rest.Cost),
                     sown.Bulk
                 );
             }
@@ -110,7 +110,7 @@ internal static class BuySection
     }
 
     private static ShoppingLine Line(PurchaseLine line) =>
-        Line(line.Offer, line.Spread, FertilizerSection.Packages(line.Packages, line.Offer.Package), line.Cost);
+        Line(line.Offer, line.Spread, SheetText.Packages(line.Packages, line.Offer.Package), line.Cost);
 
     private static ShoppingLine Line<T>(Offer<T> offer, Mass taken, string packages, decimal cost)
         where T : class => new(offer.IsThere ? SheetText.Weight(taken) : null, packages, cost);

@@ -107,7 +107,7 @@ internal static class VerdictSection
         }
 
         string when = verdict.TestOn is { } day ? $": a test about {SheetText.Date(day)} decides" : "";
-        yield return $"The lime may bring pH {LimeSection.FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)} by "
+        yield return $"The lime may bring pH {SheetText.FromTo(outlook.ExpectedPhLow, outlook.ExpectedPhHigh, 1)} by "
             + $"{SheetText.Date(outlook.Request.PlantingOn)}. That is a forecast and sows nothing{when}.";
         if (!verdict.WithinReach.IsEmpty)
         {

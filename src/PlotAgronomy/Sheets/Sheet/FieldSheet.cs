@@ -45,6 +45,10 @@ public sealed class FieldSheet
         init => field = Guard.Listed(value, nameof(Sources));
     }
 
+    /// <summary>Gets its first sentence: on the sheet of a plan whether the plot may be sown; the title where there is
+    /// none.</summary>
+    public string FirstSentence => Sections.SelectMany(s => s.Blocks).OfType<SheetSentence>().FirstOrDefault()?.Text ?? Title;
+
     /// <summary>Gets every figure on the sheet.</summary>
     public ImmutableArray<SheetFigure> Figures =>
         [

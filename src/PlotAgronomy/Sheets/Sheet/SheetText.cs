@@ -1,4 +1,5 @@
 using System.Globalization;
+using PlotAgronomy.Liming;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using PlotAgronomy.Soil;
@@ -44,6 +45,23 @@ internal static class SheetText
         );
 
     internal static string Tons(ApplicationRate rate) => Amounts.Print(rate, "ton/ac", 2);
+
+    /// <summary>Both ends, or one figure where they print alike.</summary>
+    internal static string FromTo(double low, double high, int decimals) =>
+        Amounts.Print(low, decimals) is var from && Amounts.Print(high, decimals) is var to && from == to
+            ? from
+            : $"{Amounts.Print(low, decimals)} to {Amounts.Print(high, decimals)}";
+
+    internal static string Packages(double? count, Package package) =>
+        count is { } packages && package.IsWhole
+            ? $"{Amounts.Print(packages, 2)} x {Amounts.Print(package.Weight, "lb", 1)}"
+            : "by weight";
+
+    /// <summary>Whole bags, or tons where it is sold in bulk.</summary>
+    internal static string Bought(LimeOrder order) =>
+        order.Bags is { } bags
+            ? Packages(bags, order.Request.Package)
+            : $"{Amounts.Print(order.Product, "ton", 2)} in bulk";
 
     internal static string Distance(Length length) => Amounts.Print(length, "ft", 0);
 

@@ -8,13 +8,7 @@ namespace PlotAgronomy.Sheets;
 /// <summary>Words of days, chances and verdicts.</summary>
 internal static class TimingWords
 {
-    internal static string Verdict(PlantingVerdict verdict) =>
-        verdict switch
-        {
-            PlantingVerdict.Sow => "sow",
-            PlantingVerdict.SowWithCare => "sow with care",
-            _ => "wait",
-        };
+    internal static string Verdict(PlantingVerdict verdict) => PlantingDay.VerdictWords[verdict];
 
     internal static string Chance(RainChance chance) => $"{chance}";
 

@@ -1,14 +1,19 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 using UnitsNet;
 
 namespace PlotAgronomy.Weather;
 
-/// <content>Reads forecasts from documents of the US National Weather Service. Nothing is fetched.</content>
+/// <content>Reads forecasts from documents of the US National Weather Service, and tells the place they are for. Nothing is
+/// fetched.</content>
 public sealed partial class WeatherForecast
 {
     private static double LongestDays => WeatherConstants.All["longest-forecast"];
+
+    /// <summary>Gets the middle of the ground that the document is for; null where it does not tell.</summary>
+    public GeoPoint? Place { get; init; }
 
     /// <summary>Reads a raw grid forecast.</summary>
     /// <param name="text">Text of the document.</param>

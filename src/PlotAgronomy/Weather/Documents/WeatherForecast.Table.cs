@@ -1,14 +1,10 @@
-using PlotAgronomy.Land;
 using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Weather;
 
-/// <content>Reads forecasts from plain tables, and tells the place a document is for.</content>
+/// <content>Reads forecasts from plain tables.</content>
 public sealed partial class WeatherForecast
 {
-    /// <summary>Gets the middle of the ground that the document is for; null where it does not tell.</summary>
-    public GeoPoint? Place { get; init; }
-
     /// <summary>Reads a plain table: a column <c>date</c>, or <c>time</c> with hours, the chance of rain as <c>chance_pct</c>,
     /// and
     /// columns that name their unit, such as <c>rain_in</c>, <c>high_f</c>, <c>low_f</c>; by hours

@@ -6,6 +6,8 @@ namespace PlotAgronomy.Weather;
 [JsonConverter(typeof(NotForJson))]
 public sealed class PlantingDay
 {
+    internal static EnumWords<PlantingVerdict> VerdictWords { get; } = EnumWords<PlantingVerdict>.FromNames();
+
     internal PlantingDay() { }
 
     /// <summary>Gets the date.</summary>
@@ -35,5 +37,5 @@ public sealed class PlantingDay
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => FormattableString.Invariant($"{Date:yyyy-MM-dd}: {Verdict}");
+    public override string ToString() => FormattableString.Invariant($"{Date:yyyy-MM-dd}: {VerdictWords[Verdict]}");
 }

@@ -77,5 +77,5 @@ public sealed class PlantingOutlook
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Kind.ShortName}: {Now}";
+    public override string ToString() => $"{Kind.ShortName}: {PlantingDay.VerdictWords[Now]}";
 }

@@ -55,14 +55,14 @@ public class BudgetCutTests
         var property = PropertyPlan.Of(Mild(Plan("North", "100 ft"), ph), Mild(Plan("South", "100 ft"), ph));
         Assert.Contains(property.Purchases, p => p.Name.Contains("lime", StringComparison.Ordinal) || p.Name.Contains("dolomite", StringComparison.Ordinal));
         var cut = property.Within(property.Cost - 1).Cut;
-        Assert.Equal(isTopUp, cut[0].Sort == CutSort.LimeTopUp);
+        Assert.Equal(isTopUp, cut[0].Sort == CutSort.Lime);
         if (isTopUp)
         {
             Assert.Contains("the pH stays near 6.1", cut[0].Loses, StringComparison.Ordinal);
         }
         else
         {
-            Assert.DoesNotContain(property.Within(property.Cost / 3).Cut, c => c.Sort == CutSort.LimeTopUp);
+            Assert.DoesNotContain(property.Within(property.Cost / 3).Cut, c => c.Sort == CutSort.Lime);
         }
     }
 
