@@ -27,6 +27,8 @@ internal static class BlendMath
 
     internal static decimal Cost(decimal pricePerPound, double pounds) => pricePerPound * (decimal)pounds;
 
+    internal static double OfLot(double partOfLivingSeed, double aloneTaken) => partOfLivingSeed * aloneTaken;
+
     internal static double ShareOfWhole(double part, double sum) => part / sum;
 
     /// <summary>Shannon's diversity H, the sum of its terms.</summary>

@@ -149,6 +149,12 @@ internal static class BlendsFormulaChecks
                 ("area", 0.05, 20)
             ),
             new(
+                "blend-seed-of-lot",
+                d => BlendMath.OfLot(d["part of the living seed"], d["what it would take alone"]),
+                ("part of the living seed", 0, 1),
+                ("what it would take alone", 0.1, 200)
+            ),
+            new(
                 "blend-area-covered",
                 d => BlendMath.AcresCovered(d["claimed area"], d["sum of shares of a full stand"]),
                 ("claimed area", 0.1, 5),

@@ -67,6 +67,9 @@ public sealed class SeedAnswer
     /// are shares of a full stand.</summary>
     public Answer<RateCheck> RateCheck => SeedParts.RateCheck(Blend.Parts);
 
+    /// <summary>The seed of all kinds, to weigh out.</summary>
+    internal BulkSeedMass InAll => BulkSeedMass.FromPounds(Kinds.Sum(k => k.Weight.Pounds));
+
     /// <summary>The way of sowing that the rates are for.</summary>
     internal SowingMethod SownBy => Blend.Parts[0].Component.Method;
 

@@ -40,11 +40,15 @@ public sealed class SownKind
     /// <summary>Gets the bulk seed to weigh out for the plot, of all its lots, each by its own strength.</summary>
     /// <value>Seed that no lot has is counted as seed of the planned one.</value>
     public BulkSeedMass Weight =>
-        FromOthers.IsEmpty ? Bulk.Bulk.Over(sown) : BulkSeedMass.FromPounds(PoundsOfPlannedLot + FromOthers.Sum(l => l.Weight.Pounds));
+        FromOthers.IsEmpty
+            ? Bulk.Bulk.Over(sown)
+            : BulkSeedMass.FromPounds(PoundsOfPlannedLot + FromOthers.Sum(l => l.Weight.Pounds));
 
     /// <summary>Gets the bulk rate of all its lots together: the weight over the ground that is sown.</summary>
     public BulkSeedRate Rate =>
-        FromOthers.IsEmpty ? Bulk.Bulk : BulkSeedRate.FromRate(ApplicationRate.FromMassAndArea(Weight.ToMass(), sown), Bulk.Bulk.Method);
+        FromOthers.IsEmpty
+            ? Bulk.Bulk
+            : BulkSeedRate.FromRate(ApplicationRate.FromMassAndArea(Weight.ToMass(), sown), Bulk.Bulk.Method);
 
     /// <summary>Gets the whole packages to buy of the planned lot.</summary>
     public int? Packages => lots[0].Packages;

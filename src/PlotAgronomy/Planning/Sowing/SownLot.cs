@@ -36,8 +36,8 @@ public sealed class SownLot
     {
         double alone = Alone.Pounds,
             pounds = Weight.Pounds;
-        return PlanningFormulas
-            .All["plan-seed-of-lot"]
+        return BlendFormulas
+            .All["blend-seed-of-lot"]
             .Line(
                 $"{Amounts.Print(pounds, 2)} lb",
                 ("lot", Offer.Item.ToString()),
@@ -63,7 +63,7 @@ public sealed class SownLot
         foreach (var offer in InTurn(plan, kind))
         {
             double whole = weigh(offer.Item).Pounds,
-                wanted = whole * missing;
+                wanted = BlendMath.OfLot(missing, whole);
             double there = offer.Available is { } count ? count * offer.Package.Pounds : double.PositiveInfinity;
             bool isEnough = there >= wanted * (1 - Tolerance.Dust);
             double taken = isEnough ? wanted : there;

@@ -92,7 +92,7 @@ internal static class SeedSection
             new($"{Amounts.Print(count, 1)} per ft2", SheetAmount.Number(count, "seeds/ft2")),
             seed.Blend
         );
-        var all = BulkSeedMass.FromPounds(seed.Kinds.Sum(k => k.Weight.Pounds));
+        var all = seed.InAll;
         sheet.Figure("seed.all.weight", "seed in all", new(SheetText.Weight(all), SheetAmount.Weight(all)), seed.Blend);
         return sheet.Close();
     }
