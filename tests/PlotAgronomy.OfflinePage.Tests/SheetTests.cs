@@ -41,9 +41,9 @@ public class SheetTests(PublishedPage published)
     {
         await using var open = await OpenPage.WithDemoAsync(published);
         Assert.StartsWith("Not sure yet", await open.Page.Locator(".verdict").InnerTextAsync(), StringComparison.Ordinal);
-        await open.PressAsync("Fill in: Plot, place");
-        Assert.Equal("$.plot.place", await open.Page.EvaluateAsync<string>("document.activeElement.id"));
-        await open.Field("$.plot.place").SelectOptionAsync("North Carolina");
+        await open.PressAsync("Fill in: Plot, planting region");
+        Assert.Equal("$.plot.plantingRegion", await open.Page.EvaluateAsync<string>("document.activeElement.id"));
+        await open.Field("$.plot.plantingRegion").SelectOptionAsync("Central");
         await open.Page.Locator(".verdict", new() { HasText = "Yes" }).Or(open.Page.Locator(".verdict", new() { HasNotText = "the region" })).First.WaitForAsync();
         Assert.Equal(0, await open.Page.Locator(".questions").GetByText("In which region").CountAsync());
     }
