@@ -32,7 +32,7 @@ public class PageExampleTests
         string body = string.Join('\n', lines.Where(l => !IsUsing(l)));
         string text = $"{string.Join('\n', usings)}\nclass Page\n{{\nvoid Run(System.IO.TextWriter output)\n{{\n{body}\n}}\n}}";
         Assert.Empty(
-            Compilation(text).GetDiagnostics().Where(d => d.Id == IsInaccessible).Select(d => d.GetMessage())
+            Compilation(text).GetDiagnostics(TestContext.Current.CancellationToken).Where(d => d.Id == IsInaccessible).Select(d => d.GetMessage())
         );
     }
 
@@ -40,7 +40,7 @@ public class PageExampleTests
     [Fact, Trait("Category", "Slow")]
     public void An_internal_member_is_noticed() =>
         Assert.Contains(
-            Compilation("class Page { object Run() => PlotAgronomy.Guard.NotNull(new object(), \"a\"); }").GetDiagnostics(),
+            Compilation("class Page { object Run() => PlotAgronomy.Guard.NotNull(new object(), \"a\"); }").GetDiagnostics(TestContext.Current.CancellationToken),
             d => d.Id == IsInaccessible
         );
 

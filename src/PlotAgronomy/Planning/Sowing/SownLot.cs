@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using PlotAgronomy.Blends;
-using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 using UnitsNet;
 
