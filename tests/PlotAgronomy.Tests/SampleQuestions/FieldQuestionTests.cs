@@ -29,6 +29,13 @@ public class FieldQuestionTests
         );
 
     [Fact]
+    public void The_page_lists_every_question() =>
+        Assert.Equal(
+            AllQuestions.List.Select(q => $"| `{q.Word}` | {q.Asked} |"),
+            File.ReadAllLines(Repository.PathOf("docs/field-questions.md")).Where(line => line.StartsWith("| `", StringComparison.Ordinal))
+        );
+
+    [Fact]
     public void An_answer_is_short() =>
         Assert.All(
             Directory.GetFiles(Path.Combine(Folder, "Questions"), "*.cs", SearchOption.AllDirectories),
