@@ -110,7 +110,7 @@ internal sealed class NameWalker : CSharpSyntaxWalker
 
     private void NoteName(SimpleNameSyntax name)
     {
-        if (name.IsVar || name.IsNotNull || IsNameOf(name) || IsNewAlias(name))
+        if (name.IsVar || name.IsNotNull || name.IsUnmanaged || IsNameOf(name) || IsNewAlias(name))
         {
             return;
         }

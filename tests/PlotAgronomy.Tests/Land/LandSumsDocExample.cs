@@ -36,7 +36,7 @@ public class LandSumsDocExample
 
         // Is the feeder inside, and where does the first corner lie on the earth?
         var walked = PlotOutline.FromFixes([GeoPoint.FromDegrees(31, -84), GeoPoint.FromDegrees(31, -83.9988), GeoPoint.FromDegrees(31.0011, -83.9994)]);
-        output.WriteLine(walked.Contains(PlanePoint.FromFeet(0, 0)) ? "the middle lies inside" : "the middle lies outside");
+        output.WriteLine(walked.Contains(PlanePoint.FromFeet(0, 0)) ? "the first fix lies inside" : "the first fix lies outside");
         output.WriteLine(walked.Locate(walked.Corners[0]));
         // end example
     }

@@ -85,6 +85,15 @@ public class PiecedPlotTests
         Assert.Throws<ArgumentException>(() => PlotArea.FromPieces([PlotArea.Stated(Area.FromAcres(1))]));
     }
 
+    /// <summary>Source: hand algebra. 150 x 100 less an ellipse of half axes 20 and 10 ft, 628.32, and a triangle of 30 by 12 ft,
+    /// 180: whatever has measured lengths is a piece.</summary>
+    [Fact]
+    public void A_pond_of_any_measured_form_is_taken_off() =>
+        Assert.Equal(
+            14_191.68,
+            PlotArea.FromPieces([PlotArea.FromRectangle(Feet(150), Feet(100))], PlotArea.FromEllipse(Feet(20), Feet(10)), PlotArea.FromTriangle(Feet(30), Feet(12))).Area.SquareFeet,
+            0.01);
+
     /// <summary>Source: computed. What is taken off with the same pace errs the same way, so the shared error is that of what is
     /// left.</summary>
     [Fact]

@@ -175,6 +175,7 @@ public class PlanFileWriteTests
         ["slope"] = (p => p with { Plot = p.Plot with { Measured = p.Plot.Measured.OnSlope(Slope.FromPercent(5)) } }, "$.plot: there is no field for an area corrected"),
         ["error"] = (p => p with { Plot = p.Plot with { Measured = p.Plot.Measured.WithRelativeError(0.1) } }, "an error of the area"),
         ["outline in feet"] = (p => p with { Plot = p.Plot with { Measured = PlotArea.FromOutline(PlotOutline.Rectangle(Length.FromFeet(100), Length.FromFeet(90))) } }, "an outline in feet"),
+        ["a pond of an ellipse taken off"] = (p => p with { Plot = p.Plot with { Measured = PlotArea.FromPieces([PlotArea.FromRectangle(Length.FromFeet(200), Length.FromFeet(190))], PlotArea.FromEllipse(Length.FromFeet(30), Length.FromFeet(20))) } }, "a piece of another form"),
         ["ellipse"] = (p => p with { Plot = p.Plot with { Measured = PlotArea.FromEllipse(Length.FromFeet(100), Length.FromFeet(90)) } }, "sides of another form"),
         ["target"] = (p => p with { StatedTargetPh = 8 }, "$.methods.targetPh: expected a number from 5 to 7.5, found 8"),
         ["own kind"] = (p => p with { Plot = p.Plot with { GrewBefore = p.Kinds[0].Kind with { Id = "mine", CommonName = "Mine" } } }, "$.plot.grewBefore: no text reads back as 'Mine'"),

@@ -34,7 +34,7 @@ public sealed class BulkSeedColumn
             ),
             FindingCatalog.Create(ColumnCodes.ValueMissing, ("what", "its rate, purity, germination, hard or dormant seed")),
             FindingCatalog.Create(ColumnCodes.NothingAlive, ("rule", rule.Name)),
-            FindingCatalog.Create(SeedCodes.LowPureLive, ("part", $"less than {low}"))
+            FindingCatalog.Create(SeedCodes.LowPureLive, ("part", $"a part, below {low},"))
         );
     }
 

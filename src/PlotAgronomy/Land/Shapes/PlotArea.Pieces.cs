@@ -11,7 +11,7 @@ public sealed partial class PlotArea
     /// <param name="takenOff">Pieces inside them that are not.</param>
     /// <returns>The area; with an outline only where it is one whole piece, for how pieces lie to each other is not
     /// known.</returns>
-    /// <exception cref="ArgumentException">No piece, one whose sides were not measured, or nothing left.</exception>
+    /// <exception cref="ArgumentException">No piece, one of which no length was measured, or nothing left.</exception>
     /// <remarks>area = sum of the pieces added - sum of those taken off. Lengths of one pace err together.</remarks>
     public static PlotArea FromPieces(IReadOnlyList<PlotArea> added, params IReadOnlyList<PlotArea> takenOff)
     {
@@ -23,9 +23,9 @@ public sealed partial class PlotArea
     /// <summary>The same, in the order in which the pieces were named.</summary>
     internal static PlotArea FromPieces(ImmutableArray<(bool IsAdded, PlotArea Piece)> pieces)
     {
-        if (pieces.Any(p => p.Piece.Sides is null))
+        if (pieces.Any(p => p.Piece.Changes.Count == 0))
         {
-            throw new ArgumentException("A piece is given by its measured sides.", nameof(pieces));
+            throw new ArgumentException("A piece is given by its measured lengths.", nameof(pieces));
         }
 
         double[] added = [.. pieces.Where(p => p.IsAdded).Select(p => p.Piece.Area.SquareFeet)],

@@ -34,7 +34,7 @@ internal sealed class PlotShape : PlanShape<Plot>
             "pieces",
             List(new PieceShape(measured), fewest: 1),
             Together,
-            p => p.Measured.Pieces is { IsEmpty: false } put ? put : null,
+            p => p.Measured.Pieces is { IsEmpty: false } put && !HasOtherForm(p) ? put : null,
             PlanNeed.OneOf
         );
         var fix = new PlanPair().As(
@@ -66,6 +66,7 @@ internal sealed class PlotShape : PlanShape<Plot>
         );
         Unsaid("an error of a taped side", p => p.Measured.Measured.Any(l => l.HasError && !l.IsPaced));
         Unsaid("an outline in feet", p => p.Measured.Method == AreaMethod.MapOutline);
+        Unsaid("a piece of another form than its own", HasOtherForm);
         Unsaid("sides of another form than its own", p =>
             p.Measured is { Method: AreaMethod.Sides or AreaMethod.Paces, IsPutTogether: false }
         );
@@ -171,6 +172,8 @@ internal sealed class PlotShape : PlanShape<Plot>
         double[] sorted = [.. values.Order()];
         return sorted[sorted.Length / 2];
     }
+
+    private static bool HasOtherForm(Plot plot) => plot.Measured.Pieces.Any(p => p.Piece.Sides is null);
 
     private static PlotArea? Sided(PlotArea area) => area.Sides is null ? null : area;
 }

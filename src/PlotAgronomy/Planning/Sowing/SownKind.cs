@@ -72,24 +72,6 @@ public sealed class SownKind
     /// <summary>What is weighed out of the planned lot.</summary>
     internal Mass OfPlanned => Mass.FromPounds(PoundsOfPlannedLot);
 
-    /// <summary>What goes on the scale: the kind, or each of its lots where there are several.</summary>
-    internal IEnumerable<SeasonMaterial> ToWeigh
-    {
-        get
-        {
-            if (PoundsOfPlannedLot > 0)
-            {
-                string name = FromOthers.IsEmpty ? Planned.Kind.ShortName : Named(Planned.Offer);
-                yield return new() { Name = name, Mass = OfPlanned };
-            }
-
-            foreach (var other in FromOthers)
-            {
-                yield return new() { Name = Named(other.Offer), Mass = other.Weight };
-            }
-        }
-    }
-
     /// <summary>Gets the part of the seed that no lot on offer has; zero where there is enough.</summary>
     public Fraction Missing { get; init; }
 
@@ -154,8 +136,6 @@ public sealed class SownKind
             BlendWork.Weight(Part.Component, acres, Weight.Pounds),
         ];
     }
-
-    private static string Named(Offer<SeedLot> offer) => $"{offer.Item.Kind.ShortName} (lot {offer.Item.Label})";
 
     /// <summary>Why more ground is sown than the plot has; nothing where it is not.</summary>
     private ImmutableArray<WorkedLine> GroundLine

@@ -27,7 +27,7 @@ internal sealed class SeasonMaterials
         task.Pass is { } pass
             ? SeasonPasses
                 .KindsOf(answers, pass)
-                .SelectMany(k => k.ToWeigh)
+                .SelectMany(ToWeigh)
             : task.Spreads switch
             {
                 SeasonSpread.FirstLime => Lime(d => d.MonthsAfterFirst == 0 && (task.Part is null || d.Number == task.Part)),
@@ -37,6 +37,23 @@ internal sealed class SeasonMaterials
                 SeasonSpread.Nitrogen => (fertilizer?.Later ?? []).Select(l => Part(l, ShareOf(task.Part!.Value))),
                 _ => [],
             };
+
+    /// <summary>What goes on the scale: the kind, or each of its lots where there are several.</summary>
+    private static IEnumerable<SeasonMaterial> ToWeigh(SownKind sown)
+    {
+        if (sown.PoundsOfPlannedLot > 0)
+        {
+            string name = sown.FromOthers.IsEmpty ? sown.Planned.Kind.ShortName : Named(sown.Planned.Offer.Item);
+            yield return new() { Name = name, Mass = sown.OfPlanned };
+        }
+
+        foreach (var other in sown.FromOthers)
+        {
+            yield return new() { Name = Named(other.Offer.Item), Mass = other.Weight };
+        }
+    }
+
+    private static string Named(SeedLot lot) => $"{lot.Kind.ShortName} (lot {lot.Label})";
 
     /// <summary>Lime as deep as the ground is worked; seed that is covered or drilled as deep as suits all kinds of its
     /// pass; nothing else.</summary>

@@ -14,7 +14,7 @@ public sealed partial class Source
     public static string DataVersion => "2026.11";
 
     /// <summary>Gets all sources, in the order of their ids.</summary>
-    internal static ImmutableArray<Source> All => [.. Catalog.All.OrderBy(s => s.Id, StringComparer.Ordinal)];
+    public static ImmutableArray<Source> All => [.. Catalog.All.OrderBy(s => s.Id, StringComparer.Ordinal)];
 
     /// <summary>Gets the definitions of the units.</summary>
     internal static Source UnitDefinitions => Catalog.All.First(s => s.Kind == SourceKind.ExactUnits);
