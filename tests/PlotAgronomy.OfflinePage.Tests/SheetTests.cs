@@ -42,7 +42,8 @@ public class SheetTests(PublishedPage published)
         await using var open = await OpenPage.WithDemoAsync(published);
         Assert.StartsWith("Not sure yet", await open.Page.Locator(".verdict").InnerTextAsync(), StringComparison.Ordinal);
         await open.PressAsync("Fill in: Plot, planting region");
-        Assert.Equal("$.plot.plantingRegion", await open.Page.EvaluateAsync<string>("document.activeElement.id"));
+        // The field is folded away: it is made first, and comes a moment later.
+        await open.Page.WaitForFunctionAsync("id => document.activeElement.id === id", "$.plot.plantingRegion");
         await open.Field("$.plot.plantingRegion").SelectOptionAsync("Central");
         await open.Page.Locator(".verdict", new() { HasText = "Yes" }).Or(open.Page.Locator(".verdict", new() { HasNotText = "the region" })).First.WaitForAsync();
         Assert.Equal(0, await open.Page.Locator(".questions").GetByText("In which region").CountAsync());

@@ -80,11 +80,21 @@ function focus(element) {
   (field ?? element).focus({ preventScroll: true });
 }
 
-// The nearest that is on the page: a field that nobody has opened yet is found by what holds it.
+// Folded fields are made when somebody unfolds them: unfolds until the field is there, and folds again what does not hold it.
+async function unfolded(id, part) {
+  const folds = [...part.querySelectorAll('details.folded:not([open])')];
+  for (const fold of folds) fold.open = true;
+  for (let frame = 0; frame < 30 && !document.getElementById(id); frame++) await new Promise(requestAnimationFrame);
+  const field = document.getElementById(id);
+  for (const fold of folds) if (!fold.contains(field)) fold.open = false;
+  return field;
+}
+
+// The nearest that is on the page: a part or list that is not there yet is found by what holds it.
 export async function goTo(id) {
   for (let at = id; at.length > 1; at = at.replace(/[.[][^.[]*$/, '')) {
     const element = document.getElementById(at);
-    if (element) { focus(element); return; }
+    if (element) { focus(at === id ? element : await unfolded(id, element) ?? element); return; }
     if (!/[.[]/.test(at)) return;
   }
 }
