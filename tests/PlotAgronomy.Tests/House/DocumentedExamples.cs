@@ -13,6 +13,10 @@ internal static class DocumentedExamples
 {
     private const string OutputSign = "// ";
 
+    /// <summary>What a program of a reader is compiled against.</summary>
+    internal static MetadataReference[] References { get; } =
+        [.. ReferenceAssemblies.Framework(), MetadataReference.CreateFromFile(HouseAssembly.Library.Location), MetadataReference.CreateFromFile(typeof(Mass).Assembly.Location)];
+
     /// <summary>Name of the type to the code of its example.</summary>
     internal static IReadOnlyDictionary<string, string> ByType { get; } =
         XDocument.Load(Path.ChangeExtension(HouseAssembly.Library.Location, ".xml")).Descendants("member")
@@ -36,10 +40,9 @@ internal static class DocumentedExamples
         string usings = string.Concat(HouseAssembly.PublicTypes.Select(t => t.Namespace).Distinct().Select(n => $"using {n};\n"));
         string methods = string.Concat(ByType.Select(e => $"public static void {Method(e.Key)}(TextWriter output)\n{{\n{Runnable(e.Value)}\n}}\n"));
         string text = $"using System;\nusing System.IO;\nusing System.Linq;\nusing System.Collections.Generic;\nusing UnitsNet;\n{usings}public static class Examples\n{{\n{methods}}}\n";
-        MetadataReference[] references = [.. ReferenceAssemblies.Framework(), MetadataReference.CreateFromFile(HouseAssembly.Library.Location), MetadataReference.CreateFromFile(typeof(Mass).Assembly.Location)];
         var options = new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary, nullableContextOptions: NullableContextOptions.Enable, generalDiagnosticOption: ReportDiagnostic.Error);
         using var bytes = new MemoryStream();
-        var result = CSharpCompilation.Create("Examples", [CSharpSyntaxTree.ParseText(text)], references, options).Emit(bytes);
+        var result = CSharpCompilation.Create("Examples", [CSharpSyntaxTree.ParseText(text)], References, options).Emit(bytes);
         Assert.True(result.Success, string.Join('\n', result.Diagnostics.Where(d => d.Severity == DiagnosticSeverity.Error).Select(d => $"{d.GetMessage()} in: {text.Split('\n')[d.Location.GetLineSpan().StartLinePosition.Line]}")));
         return Assembly.Load(bytes.ToArray());
     });

@@ -1,8 +1,6 @@
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
-using PlotAgronomy.Map.Sources;
 using PlotAgronomy.Tests.Support;
-using UnitsNet;
 
 namespace PlotAgronomy.Tests.House;
 
@@ -10,13 +8,6 @@ namespace PlotAgronomy.Tests.House;
 public class PageExampleTests
 {
     private const string IsInaccessible = "CS0122";
-
-    private static readonly MetadataReference[] References =
-    [
-        .. ReferenceAssemblies.Framework(),
-        MetadataReference.CreateFromFile(HouseAssembly.Library.Location),
-        MetadataReference.CreateFromFile(typeof(Mass).Assembly.Location),
-    ];
 
     public static TheoryData<string> Pages =>
         [
@@ -48,7 +39,7 @@ public class PageExampleTests
         CSharpCompilation.Create(
             "Page",
             [CSharpSyntaxTree.ParseText("global using System; global using System.IO; global using System.Linq; global using System.Collections.Generic;"), CSharpSyntaxTree.ParseText(text)],
-            References,
+            DocumentedExamples.References,
             new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary).WithMetadataImportOptions(MetadataImportOptions.All)
         );
 

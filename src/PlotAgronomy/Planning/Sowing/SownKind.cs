@@ -39,10 +39,7 @@ public sealed class SownKind
 
     /// <summary>Gets the bulk seed to weigh out for the plot, of all its lots, each by its own strength.</summary>
     /// <value>Seed that no lot has is counted as seed of the planned one.</value>
-    public BulkSeedMass Weight =>
-        FromOthers.IsEmpty
-            ? Bulk.Bulk.Over(sown)
-            : BulkSeedMass.FromPounds(PoundsOfPlannedLot + FromOthers.Sum(l => l.Weight.Pounds));
+    public BulkSeedMass Weight => BulkSeedMass.FromPounds(PoundsOfPlannedLot + FromOthers.Sum(l => l.Weight.Pounds));
 
     /// <summary>Gets the bulk rate of all its lots together: the weight over the ground that is sown.</summary>
     public BulkSeedRate Rate =>

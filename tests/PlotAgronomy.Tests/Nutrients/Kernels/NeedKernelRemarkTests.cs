@@ -34,21 +34,23 @@ public class NeedKernelRemarkTests
     public void The_first_zero_of_a_parabola_is_the_smaller_root(double a, double b, double c, double root) =>
         Assert.Equal(root, SystemMath.FirstZero(a, b, c));
 
+    private static MissouriNeedKernel Missouri(double removed) => new()
+    {
+        TargetBase = 49,
+        TargetPerCapacity = 0,
+        Factor = 80,
+        Years = 8,
+        Removed = removed,
+        Replaces = removed > 0,
+    };
+
     [Theory]
     [InlineData(48.9, true, false)]
     [InlineData(49, false, true)]
     [InlineData(60, false, true)]
     public void Missouri_builds_below_its_target_and_warns_from_it_on(double test, bool builds, bool warns)
     {
-        var kernel = new MissouriNeedKernel
-        {
-            TargetBase = 49,
-            TargetPerCapacity = 0,
-            Factor = 80,
-            Years = 8,
-            Removed = 30,
-            Replaces = true,
-        };
+        var kernel = Missouri(removed: 30);
         Assert.Equal(builds, kernel.Builds(test, 12));
         Assert.Equal(builds, kernel.Rate(test, 12) > 30);
         Assert.Equal(warns ? NeedRemarks.NoUpperLimit : NeedRemarks.None, kernel.Remarks(test, 12, 30));
@@ -57,15 +59,7 @@ public class NeedKernelRemarkTests
     [Fact]
     public void Missouri_does_not_warn_where_nothing_is_carried_off()
     {
-        var browsed = new MissouriNeedKernel
-        {
-            TargetBase = 49,
-            TargetPerCapacity = 0,
-            Factor = 80,
-            Years = 8,
-            Removed = 0,
-            Replaces = false,
-        };
+        var browsed = Missouri(removed: 0);
         Assert.Equal(NeedRemarks.None, browsed.Remarks(60, 12, 0));
         Assert.Equal(NeedRemarks.None, browsed.Raises);
         Assert.Equal(NeedRemarks.NoUpperLimit, (browsed with { Replaces = true }).Raises);
