@@ -21,7 +21,7 @@ internal static class PlanAnswers
             Passes(Add, answers);
         }
 
-        Add("report.findings", answers.Soil.Value.ReportFindings);
+        Add("report.findings", answers.Soil.OrNull()?.ReportFindings);
         Add("findings", answers.Findings);
         Add("total.cost", answers.TotalCost);
     }
