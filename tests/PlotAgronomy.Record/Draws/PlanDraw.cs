@@ -8,6 +8,9 @@ internal static class PlanDraw
     private static readonly string[] Methods =
         ["tilled-and-packed", "broadcast-then-rolled", "broadcast-then-mown", "frost-seeded", "drilled"];
 
+    private static readonly string[] Untold =
+        ["currency", "plantingDate", "method", "soilReport", "methods", "growing", "materials", "spreader"];
+
     internal static JsonObject Of(int number, int attempt)
     {
         var draw = new Draw(((ulong)number * 1000) + (ulong)attempt);
@@ -24,6 +27,7 @@ internal static class PlanDraw
         draw.Maybe(0.3, plan, "$schema", () => "plan.schema.json");
         plan["planVersion"] = 1;
         plan["currency"] = draw.Pick("USD", "USD", "CAD", "EUR");
+        draw.Maybe(0.1, plan, "pace", () => draw.Amount(2.2, 3.4, 2, "ft"));
         plan["plantingDate"] = Draw.Day(planting);
         draw.Maybe(0.8, plan, "limeDate", () => Draw.Day(planting.AddDays(draw.Whole(-330, draw.Chance(0.1) ? 40 : -3))));
         draw.Maybe(0.7, plan, "tillageDepth", () => draw.Amount(2, 9, 0, "in"));
@@ -35,7 +39,29 @@ internal static class PlanDraw
         plan["materials"] = OffersDraw.Of(draw, kinds, planting);
         NameLots(draw, plan);
         plan["spreader"] = SpreaderDraw.Of(draw, kinds);
+        draw.Maybe(0.2, plan, "homePh", () => HomePh(draw));
+        draw.Maybe(0.4, plan, "season", () => SeasonDraw.Of(draw, planting));
+        LeaveOut(draw, plan);
         return plan;
+    }
+
+    private static JsonObject HomePh(Draw draw)
+    {
+        var reading = new JsonObject { ["ph"] = draw.Number(4.8, 7.5) };
+        draw.Maybe(0.5, reading, "error", () => draw.Number(0.2, 1));
+        return reading;
+    }
+
+    /// <summary>Some owners have told less yet.</summary>
+    private static void LeaveOut(Draw draw, JsonObject plan)
+    {
+        foreach (string field in Untold)
+        {
+            if (draw.Chance(0.04))
+            {
+                plan.Remove(field);
+            }
+        }
     }
 
     /// <summary>Some kinds name the lot to sow.</summary>

@@ -2,7 +2,7 @@ using System.Text.Json.Nodes;
 
 namespace PlotAgronomy.DrawnPlans;
 
-/// <summary>Draws the plot: taped sides, walked corners or an area alone.</summary>
+/// <summary>Draws the plot: taped sides, walked corners, pieces or an area alone.</summary>
 internal static class PlotDraw
 {
     private const double MetersPerDegree = 111_320;
@@ -22,13 +22,16 @@ internal static class PlotDraw
     internal static JsonObject Of(Draw draw, int number, LimeRecipe lime, bool carriedOff)
     {
         var plot = new JsonObject { ["name"] = $"Field {number}" };
-        switch (draw.Whole(0, 9))
+        switch (draw.Whole(0, 10))
         {
             case < 6:
-                plot["sides"] = Sides(draw);
+                plot["sides"] = SidesDraw.Of(draw);
                 break;
             case < 8:
                 plot["outline"] = Outline(draw);
+                break;
+            case < 9:
+                plot["pieces"] = SidesDraw.Pieces(draw);
                 break;
             default:
                 plot["area"] = draw.Pick(
@@ -42,6 +45,7 @@ internal static class PlotDraw
         draw.Maybe(0.4, plot, "standsNow", () => StandsNow(draw));
         draw.Maybe(0.4, plot, "grewBefore", () => draw.Pick(draw.Chance(0.6) ? KindWords.Legumes : KindWords.All).Name);
         draw.Maybe(0.5, plot, "place", () => draw.Pick(Places));
+        draw.Maybe(0.4, plot, "nearWater", () => draw.Chance(0.3));
         draw.Maybe(0.2, plot, "plantingRegion", () => draw.Pick("North", "Central", "South"));
         plot["use"] = carriedOff ? "cut-and-carried-off" : "browsed";
         return plot;
@@ -49,38 +53,6 @@ internal static class PlotDraw
 
     internal static bool HasStandingLegume(JsonNode plot) => plot["standsNow"] is { } stands
         && ((string)stands["cover"]! == "legume-stand" || KindWords.Legumes.Any(k => k.Name == (string?)stands["kind"]));
-
-    private static JsonObject Sides(Draw draw)
-    {
-        string unit = draw.Pick("ft", "ft", "yd", "m");
-        double foot = unit == "yd" ? 1 / 3.0 : unit == "m" ? 0.3048 : 1;
-        double first = draw.Number(80, 350);
-        string Side(double from, double to) => draw.Amount(from * foot, to * foot, 1, unit);
-        return draw.Whole(0, 4) switch
-        {
-            0 => new JsonObject
-            {
-                ["shape"] = "triangle",
-                ["a"] = Side(first, first),
-                ["b"] = Side(first * 0.7, first),
-                ["c"] = Side(first * 0.6, first * 1.3),
-            },
-            1 => new JsonObject
-            {
-                ["shape"] = "trapezoid",
-                ["a"] = Side(first, first),
-                ["b"] = Side(first * 0.4, first),
-                ["length"] = Side(60, 240),
-            },
-            2 => new JsonObject { ["shape"] = "circle", ["radius"] = Side(30, 130) },
-            _ => new JsonObject
-            {
-                ["shape"] = "rectangle",
-                ["length"] = Side(first, first),
-                ["width"] = Side(first * 0.3, first),
-            },
-        };
-    }
 
     private static JsonArray Outline(Draw draw)
     {

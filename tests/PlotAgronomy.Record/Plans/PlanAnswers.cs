@@ -18,6 +18,11 @@ internal static class PlanAnswers
         {
             Seeds(Add, answers);
             Crowding(Add, answers);
+        }
+
+        Add("spreading.state", answers.Spreading.State);
+        if (answers.Spreading.State == AnswerState.Given)
+        {
             Passes(Add, answers);
         }
 

@@ -5,6 +5,9 @@ namespace PlotAgronomy.Record.Plans;
 /// <summary>Which fields and words of the plan's schema a set of plans makes use of.</summary>
 internal sealed class SchemaUse(JsonObject schema)
 {
+    /// <summary>A drawn plan is text alone, without a file beside it.</summary>
+    private static readonly string[] NeedsFile = ["plot.outlineFile"];
+
     private readonly Dictionary<string, (int Present, int Absent)> fields = [];
     private readonly Dictionary<string, int> words = [];
 
@@ -12,7 +15,7 @@ internal sealed class SchemaUse(JsonObject schema)
 
     /// <summary>Optional fields that always or never stand there, and words never used.</summary>
     internal IEnumerable<string> Missing() =>
-        fields.Where(f => f.Value.Present == 0).Select(f => $"never there: {f.Key}")
+        fields.Where(f => f.Value.Present == 0 && !NeedsFile.Contains(f.Key)).Select(f => $"never there: {f.Key}")
             .Concat(fields.Where(f => f.Value.Absent == 0).Select(f => $"always there: {f.Key}"))
             .Concat(words.Where(w => w.Value == 0).Select(w => $"never used: {w.Key}"));
 
