@@ -104,16 +104,6 @@ internal sealed partial class Flattening
     private void LayObject(string meaning, object value, int level)
     {
         var type = value.GetType();
-        if (value is Institution institution)
-        {
-            if (WordLike().IsMatch(RecordedInstitutions.Spelled(institution)))
-            {
-                rows.Add((meaning, RecordedInstitutions.Spelled(institution)));
-            }
-
-            return;
-        }
-
         if (level > 0 && Identity(value) is { } id)
         {
             rows.Add((meaning, id));

@@ -18,7 +18,7 @@ internal sealed class Recorder
         foreach (var (inner, word) in Flattening.Of(meaning, value))
         {
             string told = inner.Length == 0 ? OnlyAnswer : inner;
-            Put(new RecordedRow(KindIds.Dashed(@case), KindIds.Dashed(told), KindIds.Dashed(word)));
+            Put(new RecordedRow(@case, told, word));
         }
     }
 

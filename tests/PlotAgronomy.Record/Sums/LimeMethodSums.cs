@@ -15,7 +15,7 @@ internal static class LimeMethodSums
         [(4.7, SoilTexture.SandyLoam), (5.2, SoilTexture.ClayLoam), (5.6, SoilTexture.Loam), (6.3, SoilTexture.SiltLoam)];
 
     internal static IEnumerable<string> Institutions =>
-        LimeMethod.Everything.Select(m => RecordedInstitutions.Spelled(m.Institution)).Distinct().Order(StringComparer.Ordinal);
+        LimeMethod.Everything.Select(m => m.Institution.Id).Distinct().Order(StringComparer.Ordinal);
 
     internal static void Record(Recorder recorder)
     {

@@ -290,8 +290,8 @@ internal static partial class LimingSums
 
     private static void Targets(Recorder recorder)
     {
-        recorder.Call("lime target: institutions", () => LimeTarget.Institutions.Select(RecordedInstitutions.Spelled).Order(StringComparer.Ordinal).ToArray());
-        foreach (string institution in LimeTarget.Institutions.Select(RecordedInstitutions.Spelled))
+        recorder.Call("lime target: institutions", () => LimeTarget.Institutions.Select(i => i.Id).Order(StringComparer.Ordinal).ToArray());
+        foreach (string institution in LimeTarget.Institutions.Select(i => i.Id))
         {
             foreach (var kind in KindCatalog.Standard.Kinds)
             {
