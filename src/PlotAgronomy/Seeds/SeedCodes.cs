@@ -15,6 +15,7 @@ internal static class SeedCodes
     internal const string Coated = "seed-coated";
     internal const string CoatedBesideBare = "seed-coated-beside-bare";
     internal const string CoatingOutsideInert = "seed-coating-outside-inert";
+    internal const string CountUnusual = "seed-count-unusual";
     internal const string DormantNotGiven = "seed-dormant-not-given";
     internal const string GerminationRange = "seed-germination-range";
     internal const string HomeTestAgrees = "seed-home-test-agrees";

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using PlotAgronomy.Seeds;
 
 namespace PlotAgronomy.DrawnPlans;
 
@@ -107,6 +108,7 @@ internal static class OffersDraw
             AddGermination(draw, lot);
         }
 
+        draw.Maybe(0.06, lot, "seedsPerPound", () => Counted(draw, kind));
         draw.Maybe(0.08, lot, "treated", () => draw.Chance(0.7));
         draw.Maybe(0.1, lot, "preinoculated", () => draw.Chance(0.7));
         if (coating > 0)
@@ -120,6 +122,12 @@ internal static class OffersDraw
         lot["price"] = large ? draw.Price(14, 95) : draw.Price(8, 70);
         return lot;
     }
+
+    /// <summary>A count near what is published, or of a kind that nobody counted.</summary>
+    private static double Counted(Draw draw, KindWord kind) =>
+        Math.Round(
+            draw.Number(0.6, 1.6, 3) * (KindCatalog.Standard.Find(kind.Name).SeedCount?.SeedsPerPound ?? 60_000),
+            MidpointRounding.ToEven);
 
     private static void AddGermination(Draw draw, JsonObject tag)
     {

@@ -108,7 +108,7 @@ public class FertilizerMaterialsTests
     public void The_seed_row_limit_goes_with_the_feet_of_row(double inches, double expected)
     {
         var limit = SeedPlacedLimit.All.Single(l => l is { Crop: SeedRowCrop.Corn, Soil: SeedRowSoil.MediumToFine } && l.RowSpacingLow?.Inches == 30);
-        Near.Assert(expected, limit.AtRowSpacing(Length.FromInches(inches))!.Value.PoundsPerAcre, 1e-9);
+        Near.Assert(expected, limit.AtRowSpacing(Length.FromInches(inches))!.Limit!.Value.PoundsPerAcre, 1e-9);
         Assert.Throws<ArgumentOutOfRangeException>(() => limit.AtRowSpacing(Length.Zero));
     }
 

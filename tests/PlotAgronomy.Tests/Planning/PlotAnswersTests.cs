@@ -149,6 +149,10 @@ public class PlotAnswersTests
         Assert.Equal(own.ShortName, question.Subject);
         Assert.Equal(AnswerState.Given, answers.Lime.State);
         Assert.Contains(FieldSheet.Of(answers).Sections.SelectMany(s => s.Blocks).OfType<SheetSentence>(), s => s.Text == question.Text);
+        var counted = lot with { OwnSeedCount = SeedCount.FromSeedsPerPound(60_000) };
+        var seed = (changed with { Kinds = [changed.Kinds[0] with { Offer = first.Offer with { Item = counted } }] }).Solve().Seed.Value;
+        var part = Assert.Single(seed.Kinds).Part;
+        Near.Assert(part.LiveRate.PoundsPerAcre * 60_000 / 43_560, part.LiveSeedsPerSquareFoot, 1e-9);
     }
 
     [Fact]

@@ -16,10 +16,11 @@ internal static class StarterInTheRow
         var starter = FertilizerProduct.Liquid("starter", FertilizerAnalysis.FromGrade("10-34-0"), Weight);
         var printed = SeedPlacedLimit.All.First(l =>
             l.Crop == SeedRowCrop.Corn && l.Soil == SeedRowSoil.MediumToFine && l.RowSpacingLow is { Inches: 30 });
+        var yours = printed.AtRowSpacing(rows)!;
         output.WriteLine($"In rows 30 inches apart the seed bears {Pounds(printed.Limit)} of nitrogen and potash, so "
-            + $"{Pounds(printed.MostProduct(starter.Analysis))} of {starter}; in yours {Pounds(printed.AtRowSpacing(rows))}. "
+            + $"{Pounds(printed.MostProduct(starter.Analysis))} of {starter}; in yours {Pounds(yours.Limit)}. "
             + $"[{printed.Origin}]");
-        var most = starter.Analysis.RateFor(PlantNutrient.Nitrogen, printed.AtRowSpacing(rows)!.Value);
+        var most = yours.MostProduct(starter.Analysis)!.Value;
         output.WriteLine($"That is {Amounts.Print(starter.VolumeOf(most.Over(area)), "gal", 1)} on the plot, with "
             + $"{Pounds(starter.Analysis.Brings(PlantNutrient.Phosphate, most))} of phosphate.");
 

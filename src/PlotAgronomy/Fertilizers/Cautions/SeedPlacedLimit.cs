@@ -83,7 +83,7 @@ public sealed class SeedPlacedLimit
     /// <returns>The limit, or null when the row states no spacing or no rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Spacing not above 0.</exception>
     /// <remarks>limit = printed limit x printed spacing / spacing.</remarks>
-    public ApplicationRate? AtRowSpacing(Length spacing)
+    public SeedPlacedLimit? AtRowSpacing(Length spacing)
     {
         double inches = spacing.Inches;
         Guard.Above(inches, 0, "in", nameof(spacing));
@@ -93,7 +93,8 @@ public sealed class SeedPlacedLimit
         }
 
         double printedInches = printed.Inches;
-        return limit * (printedInches / inches);
+        var scaled = limit * (printedInches / inches);
+        return new(Crop, spacing, spacing, Soil, Counted, Placement, scaled, partOfCorn: null, Origin);
     }
 
     /// <summary>Percent of a product that this limit counts.</summary>

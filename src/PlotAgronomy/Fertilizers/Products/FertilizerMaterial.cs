@@ -58,7 +58,7 @@ public sealed partial class FertilizerMaterial
     public DataStatus AnalysisStatus => AnalysisOrigin.Status;
 
     /// <summary>Gets the caution of an analysis that was not yet checked against a publication, or null.</summary>
-    internal Finding? AnalysisCaution =>
+    public Finding? AnalysisCaution =>
         AnalysisStatus == DataStatus.Memory ? MemoryGate.FindingFor($"{Name}, analysis", AnalysisOrigin) : null;
 
     /// <summary>Gets the source of the nutrients that have another one than the analysis; null where none have.</summary>

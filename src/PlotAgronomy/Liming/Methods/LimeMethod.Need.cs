@@ -6,7 +6,7 @@ namespace PlotAgronomy;
 /// <content>The lime a soil needs, and the methods that can say so.</content>
 public sealed partial class LimeMethod
 {
-    /// <summary>The lime a soil needs by this </summary>
+    /// <summary>The lime a soil needs by this method.</summary>
     /// <param name="soil">Soil; a report will do.</param>
     /// <param name="targetPh">pH aimed at; from 4 to 9.</param>
     /// <param name="earlier">Lime put on before that is not yet all at work, or null.</param>

@@ -105,7 +105,11 @@ public sealed class LimeReaction
     /// <summary>Text such as <c>40 % to 55 % after 4 months</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{Amounts.Print(Low, 0)} to {Amounts.Print(High, 0)} after {Amounts.Print(Months, 1)} months";
+        $"{Part} after {Amounts.Print(Months, 1)} months";
+
+    /// <summary>The part that has worked, such as <c>40 % to 55 %</c>, or one figure.</summary>
+    internal string Part =>
+        Amounts.Print(Low, 0) is var low && Amounts.Print(High, 0) is var high && low == high ? low : $"{low} to {high}";
 
     private static LimeReaction OfFineness(LimingMaterial material, SieveAnalysis sieves, double months)
     {

@@ -34,8 +34,15 @@ internal sealed class SeedLotShape : OfferShape<SeedLot>
         var preinoculated = Optional("preinoculated", Flag, Inoculated, o => IfSet(o.Item.IsPreinoculated));
         const string OfTest = "Month of the germination test; asked for where it is left out.";
         var tested = Optional("tested", Month, OfTest, o => o.Item.TestMonth).Answers(SeedCodes.AskTestMonth);
+        const string Counted = "Seeds in a pound, counted in a weighed sample of the lot; it goes before what is published.";
+        var count = Optional(
+                "seedsPerPound",
+                NumberWithin<double>("seed-count"),
+                Counted,
+                o => o.Item.OwnSeedCount?.SeedsPerPound
+            )
+            .Answers(SeedCodes.AskCount);
         Packed("50 lb");
-        Unsaid("a seed count of the lot's own", o => o.Item.OwnSeedCount is not null);
         Unsaid("the number of seeds tested", o => o.Item.Analysis.SeedsTested is not null);
 
         PlanField[] printed = [pure, germination, tetrazolium, hard, dormant, coating, otherCrop, inert, weed, noxious];
@@ -56,6 +63,7 @@ internal sealed class SeedLotShape : OfferShape<SeedLot>
                 TestMonth = at.Maybe(tested) ?? lot.TestMonth,
                 IsTreated = lot.IsTreated || at.Find(treated),
                 IsPreinoculated = lot.IsPreinoculated || at.Find(preinoculated),
+                OwnSeedCount = at.Maybe(count) is { } own ? SeedCount.FromSeedsPerPound(own) : null,
             };
             var offer = InBags(at, lot);
             at.Try(at.Has(tetrazolium) ? tetrazolium : germination, () => LotValue.For(offer));

@@ -86,9 +86,10 @@ internal static class SeedSolver
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {
         var lot = kind.Offer.Item;
+        var counted = lot.Counted(kind.Kind);
         var component = kind.OwnFullRate(method) is { } own
-            ? BlendComponent.FromKind(kind.Kind, own)
-            : BlendComponent.FromKind(kind.Kind, method);
+            ? BlendComponent.FromKind(counted, own)
+            : BlendComponent.FromKind(counted, method);
         return component with
         {
             Purity = lot.Analysis.PureSeed,

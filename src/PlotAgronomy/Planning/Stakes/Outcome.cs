@@ -24,10 +24,13 @@ internal sealed class Outcome
         IsLimeOpen = order.State == AnswerState.Open || (bought is null && answers.Lime.Told.Rate.OrNull() is { IsNone: false });
         LimePackages = order.State == AnswerState.NoneNeeded ? 0 : bought?.Bags;
         LimePounds = bought?.Product.Pounds ?? 0;
-        LimeCost = bought?.Cost ?? 0;
+        LimeCost = IsLimeOpen ? null : bought?.Cost ?? 0;
         LimeRate = answers.Lime.Told.Rate.OrNull();
-        FertilizerCost = answers.Fertilizer.Told.AtSowing.Concat(answers.Fertilizer.Told.Later).Sum(l => l.Cost);
-        SeedCost = answers.Seed.OrNull()?.Kinds.Sum(k => k.Cost) ?? 0;
+        FertilizerCost =
+            answers.Fertilizer.State == AnswerState.Open
+                ? null
+                : answers.Fertilizer.Told.AtSowing.Concat(answers.Fertilizer.Told.Later).Sum(l => l.Cost);
+        SeedCost = answers.Seed.State == AnswerState.Open ? null : answers.Seed.OrNull()?.Kinds.Sum(k => k.Cost) ?? 0;
         SeedPounds = answers.Seed.OrNull()?.Kinds.Sum(k => k.Weight.Pounds) ?? 0;
         Needs = [.. Bought.Select(n => answers.Need.Told.Find(n)?.AtLeast)];
         Held = [.. answers.Verdict.TryGetPart(out var verdict) ? verdict.Held.Select(v => v.Planned.Kind) : []];
@@ -44,13 +47,14 @@ internal sealed class Outcome
 
     internal double LimePounds { get; }
 
-    internal decimal LimeCost { get; }
+    /// <summary>Null where it is not known, as are the other costs.</summary>
+    internal decimal? LimeCost { get; }
 
     internal LimeRate? LimeRate { get; }
 
-    internal decimal FertilizerCost { get; }
+    internal decimal? FertilizerCost { get; }
 
-    internal decimal SeedCost { get; }
+    internal decimal? SeedCost { get; }
 
     internal double SeedPounds { get; }
 

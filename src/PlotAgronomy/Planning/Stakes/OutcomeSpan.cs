@@ -27,8 +27,10 @@ internal sealed class OutcomeSpan
         inWords = new(() => string.Join(", ", ((string?[])[Lime, .. Needs, Seeds, Money, Kinds]).OfType<string>()));
     }
 
-    /// <summary>Least and most of what must be bought, over the parts that differ.</summary>
-    internal (decimal Low, decimal High) Cost => (outcomes.Min(CostOfWhatDiffers), outcomes.Max(CostOfWhatDiffers));
+    /// <summary>Least and most of what must be bought, over the parts that differ. An answer under which one of them cannot be
+    /// bought from what is on offer has no price, and does not count as a cheap one.</summary>
+    internal (decimal Low, decimal High) Cost =>
+        outcomes.Select(CostOfWhatDiffers).OfType<decimal>().ToList() is { Count: > 0 } costs ? (costs.Min(), costs.Max()) : default;
 
     internal (Mass Low, Mass High) Seed =>
         (Mass.FromPounds(outcomes.Min(o => o.SeedPounds)), Mass.FromPounds(outcomes.Max(o => o.SeedPounds)));
@@ -69,10 +71,14 @@ internal sealed class OutcomeSpan
         }
     }
 
-    private decimal CostOfWhatDiffers(Outcome outcome) =>
-        (LimeDiffers ? outcome.LimeCost : 0)
-        + (FertilizerDiffers ? outcome.FertilizerCost : 0)
-        + (SeedDiffers ? outcome.SeedCost : 0);
+    private decimal? CostOfWhatDiffers(Outcome outcome) =>
+        Counted(LimeDiffers, o => o.LimeCost, outcome)
+        + Counted(FertilizerDiffers, o => o.FertilizerCost, outcome)
+        + Counted(SeedDiffers, o => o.SeedCost, outcome);
+
+    /// <summary>A cost that is known under one answer alone has nothing to be compared with.</summary>
+    private decimal? Counted(bool differs, Func<Outcome, decimal?> cost, Outcome outcome) =>
+        differs && outcomes.Count(o => cost(o) is not null) > 1 ? cost(outcome) : 0;
 
     private bool Differs(Func<Outcome, Outcome, bool> isAlike) => !outcomes.All(other => isAlike(outcomes[0], other));
 

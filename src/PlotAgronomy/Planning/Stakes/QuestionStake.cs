@@ -32,7 +32,7 @@ public sealed class QuestionStake
     public bool IsInTheWay { get; init; }
 
     /// <summary>Gets the least and the most that is paid, counting what is not the same under all answers (lime, fertilizer or
-    /// seed).</summary>
+    /// seed); of the answers that can be bought from what is on offer.</summary>
     public (decimal Low, decimal High) Cost => Cases.IsEmpty ? default : span.Cost;
 
     /// <summary>Gets the money that rests on the answer.</summary>

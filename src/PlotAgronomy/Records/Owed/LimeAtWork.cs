@@ -48,8 +48,7 @@ public sealed class LimeAtWork
             ("pounds", Amounts.Print(Entry.Weight, "lb", 0)),
             ("material", Entry.Material.Name),
             ("date", FieldWriter.Of(Entry.On)),
-            ("low", Amounts.Print(Worked.Low, 0)),
-            ("high", Amounts.Print(Worked.High, 0)),
+            ("part", Worked.Part),
             ("done", FieldWriter.Of(Entry.On.AddMonths((int)LimingConstants.All["first-year"])))
         );
 }

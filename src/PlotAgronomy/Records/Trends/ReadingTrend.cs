@@ -104,7 +104,7 @@ public sealed class ReadingTrend : IWorkedResult
                     FindingCatalog.Create(
                         RecordCodes.TrendShort,
                         ("series", series.InWords),
-                        ("count", Amounts.Print(values.Length, 0)),
+                        ("count", Amounts.PrintCount(values.Length, "reading")),
                         ("chance", Amounts.Print(LeastChance, 3))
                     )
                 );

@@ -75,6 +75,11 @@ public sealed class SeedCount
         return Own(Guard.AtLeast(seeds, 1, "seeds") / Guard.Above(pounds, 0, "lb", nameof(sample)), detail);
     }
 
+    /// <summary>Whether a lot's count lies so far outside what is published that it was likely miscounted.</summary>
+    internal bool IsFarFrom(SeedCount own) =>
+        own.SeedsPerPound > SeedsPerPoundHigh * SeedConstants.All["count-unusual"]
+        || own.SeedsPerPound < SeedsPerPoundLow / SeedConstants.All["count-unusual"];
+
     /// <summary>Text such as <c>200,000-226,800 seeds per lb, typically 220,000</c>.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>

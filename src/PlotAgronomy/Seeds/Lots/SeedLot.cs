@@ -78,6 +78,10 @@ public sealed record SeedLot
     /// assumption then, and no seed is weighed out by it before a home test.</summary>
     public bool IsUntagged { get; init; }
 
+    /// <summary>The kind as it is in this lot: with the lot's own count where it was counted.</summary>
+    /// <param name="kind">Kind of the lot, as a plan holds it.</param>
+    internal CropKind Counted(CropKind kind) => OwnSeedCount is { } own ? kind with { SeedCount = own } : kind;
+
     /// <summary>Gets the seed count: that of the lot, or else of the kind; null when neither is known.</summary>
     public SeedCount? SeedCount => OwnSeedCount ?? Kind.SeedCount;
 
@@ -145,6 +149,18 @@ public sealed record SeedLot
             {
                 found.Add(FindingCatalog.Create(SeedCodes.TreatedLegume));
             }
+        }
+
+        if (OwnSeedCount is { } own && Kind.SeedCount is { } published && published.IsFarFrom(own))
+        {
+            found.Add(
+                FindingCatalog.Create(
+                    SeedCodes.CountUnusual,
+                    ("kind", Kind.ShortName),
+                    ("count", Amounts.Print(own.SeedsPerPound, 0)),
+                    ("published", published.ToString())
+                )
+            );
         }
 
         found.AddRange(LotParts.Remarks(new TagComponent { Kind = Kind, Analysis = Analysis }, OtherCrop, Inert, Weed, Noxious));
