@@ -37,6 +37,16 @@ public class PlanStakesTests
         Assert.True(stake.IsInTheWay);
     }
 
+    /// <summary>By hand: each bag at 4.25; of the limes that the two tons may be of, some have no strength to order by.</summary>
+    [Fact]
+    public void An_answer_that_cannot_be_ordered_is_no_cheap_one()
+    {
+        var offer = Offer.InBags(TwoTons.LimeOffers[0].Item, Mass.FromPounds(50), pricePerBag: 4.25m);
+        var stake = Of(TwoTons with { LimeOffers = [offer] }, LimingCodes.AskBasis);
+        Assert.Contains("cannot be ordered", stake.AtStake, StringComparison.Ordinal);
+        Assert.Equal((stake.LimePackages!.Value.Low * 4.25m, stake.LimePackages.Value.High * 4.25m), stake.Cost);
+    }
+
     /// <summary>Second way: the plan with the label typed in.</summary>
     [Fact]
     public void A_case_is_the_plan_with_that_answer()
