@@ -63,15 +63,12 @@ public class DataTableTests
     }
 
     [Theory, MemberData(nameof(Tables))]
-    public void Ids_are_unique(string name)
-    {
-        var table = CsvTable.Embedded(name);
-        if (table.Has("id"))
-        {
-            var ids = table.Rows.Select(r => r.Text("id")).ToList();
-            Assert.Equal(ids.Distinct().Count(), ids.Count);
-        }
-    }
+    public void Ids_are_unique_and_a_row_that_names_a_source_says_where_and_how_well_it_is_known(string name) =>
+        Table.Check(CsvTable.Embedded(name));
+
+    [Fact]
+    public void Every_coded_text_can_be_made() =>
+        Assert.Equal(CodedTexts.Count(), FindingCatalog.Templates.Count() + QuestionCatalog.Templates.Count());
 
     [Fact]
     public void A_superseded_source_names_a_known_one() => Assert.All(Source.All, s => Assert.NotEqual(s, s.SupersededBy));

@@ -10,6 +10,9 @@ public class TableTests
     private static double[] Read(string rows, Func<CsvRow, double>? map = null) =>
         [.. Table.Read(CsvTable.Parse("sample.csv", Header + rows), map ?? (r => r.Number("value")))];
 
+    private static DataFormatException Fault(string rows) =>
+        Assert.Throws<DataFormatException>(() => Table.Check(CsvTable.Parse("sample.csv", Header + rows)));
+
     [Fact]
     public void A_table_gives_its_rows_in_order() => Assert.Equal([2, 1], Read("b,2,PRACTICE,,practice\na,1,PRACTICE,,practice\n"));
 
@@ -23,16 +26,16 @@ public class TableTests
 
     [Fact]
     public void An_id_stands_once() =>
-        Assert.Equal("id", Assert.Throws<DataFormatException>(() => Read("a,1,PRACTICE,,practice\na,2,PRACTICE,,practice\n")).Field);
+        Assert.Equal("id", Fault("a,1,PRACTICE,,practice\na,2,PRACTICE,,practice\n").Field);
 
     [Fact]
     public void A_number_that_was_read_has_a_place_in_its_publication() =>
-        Assert.Equal("locator", Assert.Throws<DataFormatException>(() => Read("a,1,SOIL-NC1,,read\n")).Field);
+        Assert.Equal("locator", Fault("a,1,SOIL-NC1,,read\n").Field);
 
     [Fact]
     public void A_number_seen_as_quoted_elsewhere_names_the_quoting_page_and_answers_like_one_that_was_read()
     {
-        Assert.Equal("locator", Assert.Throws<DataFormatException>(() => Read("a,1,SOIL-NC1,,secondary\n")).Field);
+        Assert.Equal("locator", Fault("a,1,SOIL-NC1,,secondary\n").Field);
         Assert.Equal([1], Read("a,1,SOIL-NC1,table 2 of a circular that prints it,secondary\n"));
         var catalog = new Catalog<string>("word", () => ["one", "two"], w => w, w => w == "two" ? DataStatus.Secondary : DataStatus.Memory);
         Assert.Equal(["two"], catalog.All);

@@ -10,11 +10,11 @@ namespace PlotAgronomy.Reference;
 internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> map)
     where T : CodedText
 {
-    private readonly Lazy<IReadOnlyDictionary<string, T>> byCode = new(() => Load(file, map));
+    private readonly Lazy<Dictionary<string, Entry>> byCode = new(() => Load(file, map));
 
     internal ImmutableArray<string> Codes => [.. byCode.Value.Keys.Order(StringComparer.Ordinal)];
 
-    internal IEnumerable<T> InOrder => byCode.Value.Values.OrderBy(t => t.Code, StringComparer.Ordinal);
+    internal IEnumerable<T> InOrder => byCode.Value.Values.Select(e => e.Made).OrderBy(t => t.Code, StringComparer.Ordinal);
 
     /// <summary>The text of a code with the values for its places, no more and no fewer.</summary>
     internal (T Template, ImmutableArray<FindingValue> Values) Fill(
@@ -23,7 +23,7 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
     )
     {
         var template = byCode.Value.TryGetValue(code, out var known)
-            ? known
+            ? known.Made
             : throw new KeyNotFoundException($"No {noun} has the code '{code}'.");
         var places = template.Text.Places;
         bool areAllMeant = places.Length == values.Length;
@@ -42,25 +42,41 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
             );
     }
 
-    private static Dictionary<string, T> Load(string file, Func<CsvRow, T> map)
+    private static Dictionary<string, Entry> Load(string file, Func<CsvRow, T> map)
     {
-        var texts = new Dictionary<string, T>(StringComparer.Ordinal);
-        foreach (string table in CsvTable.EmbeddedNames.Where(n => n.EndsWith($"/{file}", StringComparison.Ordinal)))
+        var texts = new Dictionary<string, Entry>(StringComparer.Ordinal);
+        foreach (string name in CsvTable.EmbeddedNames.Where(n => n.EndsWith($"/{file}", StringComparison.Ordinal)))
         {
-            foreach (var (text, row) in Table.Read(table, r => (map(r), r)))
+            var table = CsvTable.Embedded(name);
+            foreach (var row in table.Rows)
             {
-                if (!texts.TryAdd(text.Code, text))
+                string code = row.Text("code");
+                if (!texts.TryAdd(code, new Entry(row, map)))
                 {
-                    throw row.Problem("code", $"'{text.Code}' stands twice");
-                }
-
-                if (text.Subject is { } subject && !text.Text.Places.Contains(subject))
-                {
-                    throw row.Problem("subject", $"the text has no place {{{subject}}}");
+                    throw row.Problem("code", $"'{code}' stands twice");
                 }
             }
+
+            _ = texts[table.Rows[0].Text("code")].Made;
+            Table.EndOfColumns(table);
         }
 
         return texts;
+    }
+
+    /// <summary>A row, and the text that is made of it when it is first said: of some five hundred a sheet says a few.</summary>
+    private sealed class Entry(CsvRow row, Func<CsvRow, T> map)
+    {
+        private T? made;
+
+        internal T Made => made ?? Interlocked.CompareExchange(ref made, Make(), null) ?? made;
+
+        private T Make()
+        {
+            var text = map(row);
+            return text.Subject is not { } subject || text.Text.Places.Contains(subject)
+                ? text
+                : throw row.Problem("subject", $"the text has no place {{{subject}}}");
+        }
     }
 }

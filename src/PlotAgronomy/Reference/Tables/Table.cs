@@ -4,7 +4,8 @@ namespace PlotAgronomy.Reference;
 
 /// <summary>An embedded table as objects, read when first asked for.</summary>
 /// <remarks>The mapping declares the header: a column that it asks for must be there, and one that it never asks for is an error.
-/// The ids of a table, and source, locator and status of every row, are checked by the table itself.</remarks>
+/// An embedded table is the same in every process, so what every row must have is checked by the tests
+/// (<see cref="Table.Check"/>) and not again by each first answer.</remarks>
 /// <param name="path">Path below the library, such as <c>Liming/Data/bases.csv</c>.</param>
 /// <param name="map">Makes one object of a row.</param>
 internal sealed class Table<T>(string path, Func<CsvRow, T> map)
@@ -31,13 +32,23 @@ internal static class Table
 
     internal static ImmutableArray<T> Read<T>(CsvTable table, Func<CsvRow, T> map)
     {
-        CheckIdsAndOrigins(table);
         ImmutableArray<T> all = [.. table.Rows.Select(map)];
-        string unread = string.Join(", ", table.UnreadColumns);
-        return unread.Length == 0 ? all : throw new DataFormatException(table.Name, 1, unread, "nobody reads the column");
+        EndOfColumns(table);
+        return all;
     }
 
-    private static void CheckIdsAndOrigins(CsvTable table)
+    /// <summary>Every column was asked for by whoever made objects of the rows, or is one that tables are checked by.</summary>
+    internal static void EndOfColumns(CsvTable table)
+    {
+        string unread = string.Join(", ", table.UnreadColumns.Where(c => c != "id" && !OriginColumns.Contains(c)));
+        if (unread.Length > 0)
+        {
+            throw new DataFormatException(table.Name, 1, unread, "nobody reads the column");
+        }
+    }
+
+    /// <summary>No id stands twice, and a row that names a source says where in it and how well that is known.</summary>
+    internal static void Check(CsvTable table)
     {
         bool hasId = table.Has("id");
         bool hasOrigin = OriginColumns.All(table.Has);
