@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
@@ -88,16 +89,8 @@ public sealed class BulkSeedColumn
         ColumnSpans.Apart(germinationPercent, rates, nameof(rates));
         ColumnSpans.Apart(hardPercent, rates, nameof(rates));
         ColumnSpans.Apart(dormantPercent, rates, nameof(rates));
-        for (int i = 0; i < rows; i++)
-        {
-            (rates[i], status[i], flags[i]) = Answer(
-                livePoundsPerAcre[i],
-                purityPercent[i],
-                germinationPercent[i],
-                hardPercent.IsEmpty ? 0 : hardPercent[i],
-                dormantPercent.IsEmpty ? 0 : dormantPercent[i]
-            );
-        }
+        var sum = new Sum(this, livePoundsPerAcre, purityPercent, germinationPercent, hardPercent, dormantPercent);
+        RowSums.Fill(sum, rates, status, flags);
     }
 
     /// <summary>The rule.</summary>
@@ -132,5 +125,60 @@ public sealed class BulkSeedColumn
             : part == 0 ? (double.NaN, RowStatus.OutsideDomain, NothingAlive)
             : live == 0 ? (0, RowStatus.NoneNeeded, 0)
             : RowValue.Answer(bulk, part < lowPureLive ? LowPureLive : 0, Impossible);
+    }
+
+    private readonly ref struct Sum(
+        BulkSeedColumn column,
+        ReadOnlySpan<double> live,
+        ReadOnlySpan<double> purityPercent,
+        ReadOnlySpan<double> germinationPercent,
+        ReadOnlySpan<double> hardPercent,
+        ReadOnlySpan<double> dormantPercent
+    ) : IRowSum
+    {
+        private readonly ReadOnlySpan<double> live = live;
+        private readonly ReadOnlySpan<double> purityPercent = purityPercent;
+        private readonly ReadOnlySpan<double> germinationPercent = germinationPercent;
+        private readonly ReadOnlySpan<double> hardPercent = hardPercent;
+        private readonly ReadOnlySpan<double> dormantPercent = dormantPercent;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T Several<T>(int row, out T holds, out T flags)
+            where T : unmanaged, ILanes<T>
+        {
+            var (zero, whole, most) = (T.Of(0), T.Of(WholePercent), T.Of(double.MaxValue));
+            var rate = RowSums.At<T>(live, row);
+            var pure = RowSums.At<T>(purityPercent, row);
+            var germination = RowSums.At<T>(germinationPercent, row);
+            var hard = RowSums.At<T>(hardPercent, row);
+            var dormant = RowSums.At<T>(dormantPercent, row);
+            holds =
+                (rate > zero)
+                & (pure > zero)
+                & (pure <= whole)
+                & (germination >= zero)
+                & (germination <= whole)
+                & (hard >= zero)
+                & (hard <= whole)
+                & (dormant >= zero)
+                & (dormant <= whole);
+            (germination, hard, dormant) = (germination / whole, hard / whole, dormant / whole);
+            holds &= germination + hard + dormant <= T.Of(column.mostOfWhole);
+            var viable = SeedMath.ViableFraction(germination, hard, dormant, column.hardCredit, column.dormantCredit);
+            var part = pure / whole * viable;
+            var bulk = rate / part;
+            holds &= (part > zero) & (bulk <= most);
+            flags = (part < T.Of(column.lowPureLive)) & T.OfBits(LowPureLive);
+            return bulk;
+        }
+
+        public (double Answer, RowStatus Status, ulong Flags) One(int row) =>
+            column.Answer(
+                live[row],
+                purityPercent[row],
+                germinationPercent[row],
+                hardPercent.IsEmpty ? 0 : hardPercent[row],
+                dormantPercent.IsEmpty ? 0 : dormantPercent[row]
+            );
     }
 }

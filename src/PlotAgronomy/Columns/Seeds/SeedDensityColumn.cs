@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Seeds;
 
@@ -40,18 +41,34 @@ public static class SeedDensityColumn
         ColumnSpans.Written(rows, seedsPerSquareFoot.Length, status.Length, flags.Length, nameof(seedsPerSquareFoot));
         ColumnSpans.Apart(livePoundsPerAcre, seedsPerSquareFoot, nameof(seedsPerSquareFoot));
         ColumnSpans.Apart(seedsPerPound, seedsPerSquareFoot, nameof(seedsPerSquareFoot));
-        for (int i = 0; i < rows; i++)
-        {
-            (seedsPerSquareFoot[i], status[i], flags[i]) = Answer(livePoundsPerAcre[i], seedsPerPound[i]);
-        }
+        RowSums.Fill(new Sum(livePoundsPerAcre, seedsPerPound), seedsPerSquareFoot, status, flags);
     }
 
-    private static (double Density, RowStatus Status, ulong Flags) Answer(double live, double seedsPerPound)
+    private readonly ref struct Sum(ReadOnlySpan<double> live, ReadOnlySpan<double> seedsPerPound) : IRowSum
     {
-        bool cannotBe =
-            RowValue.IsOutside(live, 0, double.MaxValue) | RowValue.IsOutside(seedsPerPound, double.Epsilon, double.MaxValue);
-        return cannotBe ? (double.NaN, RowStatus.Implausible, Impossible)
-            : double.IsNaN(live + seedsPerPound) ? (double.NaN, RowStatus.Missing, Missing)
-            : RowValue.Answer(SeedMath.SeedsPerSquareFoot(live, seedsPerPound), 0, Impossible);
+        private readonly ReadOnlySpan<double> live = live;
+        private readonly ReadOnlySpan<double> seedsPerPound = seedsPerPound;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T Several<T>(int row, out T holds, out T flags)
+            where T : unmanaged, ILanes<T>
+        {
+            var rate = RowSums.At<T>(live, row);
+            var count = RowSums.At<T>(seedsPerPound, row);
+            var density = SeedMath.SeedsPerSquareFoot(rate, count);
+            holds = (rate >= T.Of(0)) & (count > T.Of(0)) & (density <= T.Of(double.MaxValue));
+            flags = T.OfBits(0);
+            return density;
+        }
+
+        public (double Answer, RowStatus Status, ulong Flags) One(int row)
+        {
+            double rate = live[row];
+            double count = seedsPerPound[row];
+            return RowValue.IsOutside(rate, 0, double.MaxValue) || RowValue.IsOutside(count, double.Epsilon, double.MaxValue)
+                    ? (double.NaN, RowStatus.Implausible, Impossible)
+                : double.IsNaN(rate + count) ? (double.NaN, RowStatus.Missing, Missing)
+                : RowValue.Answer(SeedMath.SeedsPerSquareFoot(rate, count), 0, Impossible);
+        }
     }
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Soil;
 
@@ -104,18 +105,8 @@ public sealed class ExchangeCapacityColumn
         ColumnSpans.Apart(sodium, capacities, nameof(capacities));
         ColumnSpans.Apart(bufferPh, capacities, nameof(capacities));
         ColumnSpans.Apart(waterPh, capacities, nameof(capacities));
-        for (int i = 0; i < rows; i++)
-        {
-            double ofSodium = sodium.IsEmpty || double.IsNaN(sodium[i]) ? 0 : sodium[i];
-            (capacities[i], status[i], flags[i]) = Answer(
-                potassium[i],
-                magnesium[i],
-                calcium[i],
-                ofSodium,
-                bufferPh[i],
-                waterPh[i]
-            );
-        }
+        var sum = new Sum(this, potassium, magnesium, calcium, sodium, bufferPh, waterPh);
+        RowSums.Fill(sum, capacities, status, flags);
     }
 
     /// <summary>The acidity term.</summary>
@@ -163,6 +154,70 @@ public sealed class ExchangeCapacityColumn
             bases,
             CationMath.AcidityMilliequivalents(bufferPh, Term.StartPh, Term.MilliequivalentsPerPhUnit)
         );
+    }
+
+    private readonly ref struct Sum(
+        ExchangeCapacityColumn column,
+        ReadOnlySpan<double> potassium,
+        ReadOnlySpan<double> magnesium,
+        ReadOnlySpan<double> calcium,
+        ReadOnlySpan<double> sodium,
+        ReadOnlySpan<double> bufferPh,
+        ReadOnlySpan<double> waterPh
+    ) : IRowSum
+    {
+        private readonly ReadOnlySpan<double> potassium = potassium;
+        private readonly ReadOnlySpan<double> magnesium = magnesium;
+        private readonly ReadOnlySpan<double> calcium = calcium;
+        private readonly ReadOnlySpan<double> sodium = sodium;
+        private readonly ReadOnlySpan<double> bufferPh = bufferPh;
+        private readonly ReadOnlySpan<double> waterPh = waterPh;
+
+        /// <summary>A water pH that is not known stops nothing.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T Several<T>(int row, out T holds, out T flags)
+            where T : unmanaged, ILanes<T>
+        {
+            var (zero, highest) = (T.Of(0), T.Of(PhScale.Highest));
+            var k = RowSums.At<T>(potassium, row);
+            var mg = RowSums.At<T>(magnesium, row);
+            var ca = RowSums.At<T>(calcium, row);
+            var buffer = RowSums.At<T>(bufferPh, row);
+            var ph = RowSums.At<T>(waterPh, row);
+            var stopped =
+                (ph <= zero)
+                | (ph > highest)
+                | (ph > T.Of(column.waterPhLimit))
+                | column.pair.LooksSwapped(ph, buffer)
+                | column.pair.Contradicts(ph, buffer);
+            holds = (k >= zero) & (mg >= zero) & (ca >= zero) & (buffer > zero) & (buffer <= highest) & ~stopped;
+            var bases = (k / T.Of(column.perPotassium)) + (mg / T.Of(column.perMagnesium)) + (ca / T.Of(column.perCalcium));
+            if (!sodium.IsEmpty)
+            {
+                var na = RowSums.At<T>(sodium, row);
+                na = T.When(T.IsUnknown(na), zero, na);
+                holds &= na >= zero;
+                bases += na / T.Of(column.perSodium);
+            }
+
+            var capacity =
+                bases
+                + CationMath.AcidityMilliequivalents(buffer, column.Term.StartPh, column.Term.MilliequivalentsPerPhUnit);
+            holds &= capacity <= T.Of(double.MaxValue);
+            flags = (ph > T.Of(column.freeLimePh)) & T.OfBits(CalciumInflated);
+            flags |= (buffer >= T.Of(column.Term.StartPh)) & T.OfBits(NoneAboveStart);
+            return capacity;
+        }
+
+        public (double Answer, RowStatus Status, ulong Flags) One(int row) =>
+            column.Answer(
+                potassium[row],
+                magnesium[row],
+                calcium[row],
+                sodium.IsEmpty || double.IsNaN(sodium[row]) ? 0 : sodium[row],
+                bufferPh[row],
+                waterPh[row]
+            );
     }
 
     /// <summary>What stands for one meq; infinite for a cation that the term does not count.</summary>

@@ -26,6 +26,8 @@ internal readonly struct EightLanes(Vector512<double> numbers) : ILanes<EightLan
 
     public static EightLanes operator *(EightLanes left, EightLanes right) => new(left.numbers * right.numbers);
 
+    public static EightLanes operator /(EightLanes left, EightLanes right) => new(left.numbers / right.numbers);
+
     public static EightLanes operator <(EightLanes left, EightLanes right) =>
         new(Vector512.LessThan(left.numbers, right.numbers));
 
@@ -63,6 +65,8 @@ internal readonly struct EightLanes(Vector512<double> numbers) : ILanes<EightLan
     public static EightLanes Next(EightLanes places, EightLanes mask) => new(places.Bits - mask.Bits);
 
     public static EightLanes LookUp(in LookUp list, EightLanes places) => new(list.At(places.Bits));
+
+    public static uint Set(EightLanes mask) => (uint)mask.numbers.ExtractMostSignificantBits();
 
     public void CopyBytesTo(Span<byte> bytes)
     {

@@ -24,6 +24,8 @@ internal readonly struct FourLanes(Vector256<double> numbers) : ILanes<FourLanes
 
     public static FourLanes operator *(FourLanes left, FourLanes right) => new(left.numbers * right.numbers);
 
+    public static FourLanes operator /(FourLanes left, FourLanes right) => new(left.numbers / right.numbers);
+
     public static FourLanes operator <(FourLanes left, FourLanes right) =>
         new(Vector256.LessThan(left.numbers, right.numbers));
 
@@ -73,6 +75,8 @@ internal readonly struct FourLanes(Vector256<double> numbers) : ILanes<FourLanes
                 list.At(places.Bits.GetElement(3))
             )
         );
+
+    public static uint Set(FourLanes mask) => (uint)mask.numbers.ExtractMostSignificantBits();
 
     public void CopyBytesTo(Span<byte> bytes)
     {

@@ -22,6 +22,8 @@ internal interface ILanes<T>
 
     static abstract T operator *(T left, T right);
 
+    static abstract T operator /(T left, T right);
+
     static abstract T operator <(T left, T right);
 
     static abstract T operator >(T left, T right);
@@ -59,6 +61,9 @@ internal interface ILanes<T>
 
     /// <summary>The numbers of a list at these places.</summary>
     static abstract T LookUp(in LookUp list, T places);
+
+    /// <summary>A bit for each lane that a mask is set for, the first lane lowest.</summary>
+    static abstract uint Set(T mask);
 
     /// <summary>Writes the lowest byte of each lane.</summary>
     void CopyBytesTo(Span<byte> bytes);

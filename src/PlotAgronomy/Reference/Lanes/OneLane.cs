@@ -18,6 +18,8 @@ internal readonly record struct OneLane(double Value) : ILanes<OneLane>
 
     public static OneLane operator *(OneLane left, OneLane right) => new(left.Value * right.Value);
 
+    public static OneLane operator /(OneLane left, OneLane right) => new(left.Value / right.Value);
+
     public static OneLane operator <(OneLane left, OneLane right) => Mask(left.Value < right.Value);
 
     public static OneLane operator >(OneLane left, OneLane right) => Mask(left.Value > right.Value);
@@ -47,6 +49,8 @@ internal readonly record struct OneLane(double Value) : ILanes<OneLane>
     public static OneLane Next(OneLane places, OneLane mask) => OfBits(places.Bits - mask.Bits);
 
     public static OneLane LookUp(in LookUp list, OneLane places) => new(list.At(places.Bits));
+
+    public static uint Set(OneLane mask) => (uint)mask.Bits & 1;
 
     public void CopyBytesTo(Span<byte> bytes) => bytes[0] = (byte)Bits;
 

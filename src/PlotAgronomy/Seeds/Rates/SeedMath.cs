@@ -1,4 +1,6 @@
+using System.Runtime.CompilerServices;
 using MathNet.Numerics;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Seeds;
 
@@ -23,7 +25,13 @@ internal static class SeedMath
         double dormant,
         double hardCredit,
         double dormantCredit
-    ) => Math.Min(1, germination + hardCredit * hard + dormantCredit * dormant);
+    ) => ViableFraction<OneLane>(new(germination), new(hard), new(dormant), hardCredit, dormantCredit).Value;
+
+    /// <inheritdoc cref="ViableFraction(double, double, double, double, double)"/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T ViableFraction<T>(T germination, T hard, T dormant, double hardCredit, double dormantCredit)
+        where T : unmanaged, ILanes<T> =>
+        T.Least(T.Of(1), germination + (T.Of(hardCredit) * hard) + (T.Of(dormantCredit) * dormant));
 
     internal static double PureLiveFraction(double pureFraction, double viableFraction) => pureFraction * viableFraction;
 
@@ -49,7 +57,11 @@ internal static class SeedMath
     internal static double DifferenceOfTests(double labelPercent, double retestPercent) => Math.Abs(labelPercent - retestPercent);
 
     internal static double SeedsPerSquareFoot(double poundsPerAcre, double seedsPerPound) =>
-        poundsPerAcre * seedsPerPound / ExactUnits.SquareFeetPerAcre;
+        SeedsPerSquareFoot<OneLane>(new(poundsPerAcre), new(seedsPerPound)).Value;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T SeedsPerSquareFoot<T>(T poundsPerAcre, T seedsPerPound)
+        where T : unmanaged, ILanes<T> => poundsPerAcre * seedsPerPound / T.Of(ExactUnits.SquareFeetPerAcre);
 
     internal static double PoundsPerAcreForDensity(double seedsPerSquareFoot, double seedsPerPound) =>
         seedsPerSquareFoot * ExactUnits.SquareFeetPerAcre / seedsPerPound;

@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using PlotAgronomy.Reference;
+
 namespace PlotAgronomy.Soil;
 
 /// <summary>Kernels of the exchange capacity.</summary>
@@ -14,5 +17,15 @@ internal static class CationMath
 
     /// <summary>Acidity from a buffer reading; zero at and above the start.</summary>
     internal static double AcidityMilliequivalents(double bufferPh, double startPh, double milliequivalentsPerPhUnit) =>
-        bufferPh >= startPh ? 0 : milliequivalentsPerPhUnit * (startPh - bufferPh);
+        AcidityMilliequivalents<OneLane>(new(bufferPh), startPh, milliequivalentsPerPhUnit).Value;
+
+    /// <inheritdoc cref="AcidityMilliequivalents(double, double, double)"/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T AcidityMilliequivalents<T>(T bufferPh, double startPh, double milliequivalentsPerPhUnit)
+        where T : unmanaged, ILanes<T> =>
+        T.When(
+            bufferPh >= T.Of(startPh),
+            T.Of(0),
+            T.Of(milliequivalentsPerPhUnit) * (T.Of(startPh) - bufferPh)
+        );
 }
