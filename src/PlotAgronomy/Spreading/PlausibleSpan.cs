@@ -1,4 +1,5 @@
-using System.Runtime.Intrinsics;
+using System.Runtime.CompilerServices;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Spreading;
 
@@ -28,7 +29,8 @@ internal readonly struct PlausibleSpan
 
     internal bool Holds(double value) => value >= lowEdge && value <= highEdge;
 
-    internal Vector256<double> Holds(Vector256<double> value) =>
-        Vector256.GreaterThanOrEqual(value, Vector256.Create(lowEdge))
-        & Vector256.LessThanOrEqual(value, Vector256.Create(highEdge));
+    /// <summary>The same of several at once, as a mask.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal T Holds<T>(T value)
+        where T : unmanaged, ILanes<T> => (value >= T.Of(lowEdge)) & (value <= T.Of(highEdge));
 }

@@ -1,4 +1,5 @@
-using System.Runtime.Intrinsics;
+using System.Runtime.CompilerServices;
+using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Spreading;
 
@@ -11,14 +12,12 @@ internal static class SpreaderMath
     internal const double FlowConstant = ExactUnits.SquareFeetPerAcre / FeetPerMinutePerMph;
 
     internal static double PoundsPerAcre(double poundsPerMinute, double milesPerHour, double swathFeet) =>
-        PoundsPerAcre(Vector256.Create(poundsPerMinute), Vector256.Create(milesPerHour), Vector256.Create(swathFeet)).ToScalar();
+        PoundsPerAcre<OneLane>(new(poundsPerMinute), new(milesPerHour), new(swathFeet)).Value;
 
-    /// <summary>The same of four runs at once.</summary>
-    internal static Vector256<double> PoundsPerAcre(
-        Vector256<double> poundsPerMinute,
-        Vector256<double> milesPerHour,
-        Vector256<double> swathFeet
-    ) => poundsPerMinute * FlowConstant / (milesPerHour * swathFeet);
+    /// <summary>The same of several runs at once.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T PoundsPerAcre<T>(T poundsPerMinute, T milesPerHour, T swathFeet)
+        where T : unmanaged, ILanes<T> => poundsPerMinute * T.Of(FlowConstant) / (milesPerHour * swathFeet);
 
     internal static double PoundsPerMinute(double poundsPerAcre, double milesPerHour, double swathFeet) =>
         poundsPerAcre * milesPerHour * swathFeet / FlowConstant;

@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
-using System.Runtime.Intrinsics.X86;
 
 namespace PlotAgronomy.Columns;
 
@@ -34,22 +33,6 @@ internal static class RowStatuses
                 double.IsNaN(rates[row]) ? RowStatus.OutsideDomain
                 : rates[row] == 0 ? RowStatus.NoneNeeded
                 : RowStatus.Answered;
-        }
-    }
-
-    /// <summary>Writes the statuses of four rows.</summary>
-    internal static void Write(Vector256<ulong> four, Span<RowStatus> status)
-    {
-        if (Avx512F.VL.IsSupported)
-        {
-            uint bytes = Avx512F.VL.ConvertToVector128Byte(four).AsUInt32().ToScalar();
-            BinaryPrimitives.WriteUInt32LittleEndian(MemoryMarshal.AsBytes(status), bytes);
-            return;
-        }
-
-        for (int row = 0; row < Vector256<ulong>.Count; row++)
-        {
-            status[row] = (RowStatus)four.GetElement(row);
         }
     }
 

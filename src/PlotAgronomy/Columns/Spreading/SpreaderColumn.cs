@@ -1,5 +1,4 @@
-using System.Numerics;
-using System.Runtime.Intrinsics;
+using System.Runtime.CompilerServices;
 using PlotAgronomy.Reference;
 using PlotAgronomy.Spreading;
 
@@ -13,7 +12,6 @@ public static class SpreaderColumn
     private const ulong Impossible = 1;
     private const ulong Missing = 2;
     private const ulong Unlikely = 4;
-    private const int AtOnce = 4;
 
     private static readonly Lazy<Limits> LazyLimits = new(() => new());
 
@@ -44,7 +42,7 @@ public static class SpreaderColumn
         ColumnSpans.Apart(poundsPerMinute, rates, nameof(rates));
         ColumnSpans.Apart(milesPerHour, rates, nameof(rates));
         ColumnSpans.Apart(swathFeet, rates, nameof(rates));
-        LazyLimits.Value.Answer(poundsPerMinute, milesPerHour, swathFeet, rates, status, flags);
+        RowSums.Fill(new Sum(LazyLimits.Value, poundsPerMinute, milesPerHour, swathFeet), rates, status, flags);
     }
 
     /// <summary>Between what the figures of a spreader lie, read once.</summary>
@@ -69,89 +67,50 @@ public static class SpreaderColumn
 
         internal RowFindings RowFindings { get; }
 
-        /// <summary>Four rows at once; those that are not plausible are looked at one by one.</summary>
-        internal void Answer(
-            ReadOnlySpan<double> poundsPerMinute,
-            ReadOnlySpan<double> milesPerHour,
-            ReadOnlySpan<double> swathFeet,
-            Span<double> rates,
-            Span<RowStatus> status,
-            Span<ulong> flags
-        )
-        {
-            int row = 0;
-            for (; row <= rates.Length - AtOnce; row += AtOnce)
-            {
-                var minute = Vector256.Create(poundsPerMinute[row..]);
-                var pace = Vector256.Create(milesPerHour[row..]);
-                var width = Vector256.Create(swathFeet[row..]);
-                var acre = SpreaderMath.PoundsPerAcre(minute, pace, width);
-                var held = Holds(minute, pace, width, acre);
-                Vector256.ConditionalSelect(held, acre, Vector256.Create(double.NaN)).CopyTo(rates[row..]);
-                Vector256<ulong>.Zero.CopyTo(flags[row..]);
-                RowStatuses.Write(Vector256<ulong>.Zero, status[row..]);
-                for (uint left = ~held.ExtractMostSignificantBits() & 0xF; left != 0; left &= left - 1)
-                {
-                    int i = row + BitOperations.TrailingZeroCount(left);
-                    (status[i], flags[i]) = Refuse(poundsPerMinute[i], milesPerHour[i], swathFeet[i]);
-                }
-            }
+        /// <summary>A mask of the runs that a spreader can make.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        internal T Hold<T>(T minute, T pace, T width, T acre)
+            where T : unmanaged, ILanes<T> =>
+            (minute > T.Of(0)) & flow.Holds(minute) & speed.Holds(pace) & swath.Holds(width) & rate.Holds(acre);
+    }
 
-            if (row < rates.Length)
-            {
-                Last(poundsPerMinute[row..], milesPerHour[row..], swathFeet[row..], rates[row..], status[row..], flags[row..]);
-            }
+    private readonly ref struct Sum(
+        Limits limits,
+        ReadOnlySpan<double> poundsPerMinute,
+        ReadOnlySpan<double> milesPerHour,
+        ReadOnlySpan<double> swathFeet
+    ) : IRowSum
+    {
+        private readonly ReadOnlySpan<double> poundsPerMinute = poundsPerMinute;
+        private readonly ReadOnlySpan<double> milesPerHour = milesPerHour;
+        private readonly ReadOnlySpan<double> swathFeet = swathFeet;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T Several<T>(int row, out T holds, out T flags)
+            where T : unmanaged, ILanes<T>
+        {
+            var minute = RowSums.At<T>(poundsPerMinute, row);
+            var pace = RowSums.At<T>(milesPerHour, row);
+            var width = RowSums.At<T>(swathFeet, row);
+            var acre = SpreaderMath.PoundsPerAcre(minute, pace, width);
+            holds = limits.Hold(minute, pace, width, acre);
+            flags = T.OfBits(0);
+            return acre;
         }
 
-        private Vector256<double> Holds(
-            Vector256<double> minute,
-            Vector256<double> pace,
-            Vector256<double> width,
-            Vector256<double> acre
-        ) =>
-            Vector256.GreaterThan(minute, Vector256<double>.Zero)
-            & flow.Holds(minute)
-            & speed.Holds(pace)
-            & swath.Holds(width)
-            & rate.Holds(acre);
-
-        /// <summary>Fewer than four rows, filled up with rows of which nothing is known.</summary>
-        private void Last(
-            ReadOnlySpan<double> poundsPerMinute,
-            ReadOnlySpan<double> milesPerHour,
-            ReadOnlySpan<double> swathFeet,
-            Span<double> rates,
-            Span<RowStatus> status,
-            Span<ulong> flags
-        )
+        public (double Answer, RowStatus Status, ulong Flags) One(int row)
         {
-            Span<double> given = stackalloc double[3 * AtOnce];
-            Span<double> found = stackalloc double[AtOnce];
-            Span<RowStatus> how = stackalloc RowStatus[AtOnce];
-            Span<ulong> why = stackalloc ulong[AtOnce];
-            given.Fill(double.NaN);
-            poundsPerMinute.CopyTo(given);
-            milesPerHour.CopyTo(given[AtOnce..]);
-            swathFeet.CopyTo(given[(2 * AtOnce)..]);
-            Answer(given[..AtOnce], given[AtOnce..(2 * AtOnce)], given[(2 * AtOnce)..], found, how, why);
-            found[..rates.Length].CopyTo(rates);
-            how[..rates.Length].CopyTo(status);
-            why[..rates.Length].CopyTo(flags);
-        }
-
-        private static (RowStatus Status, ulong Flags) Refuse(
-            double poundsPerMinute,
-            double milesPerHour,
-            double swathFeet
-        )
-        {
+            var (minute, pace, width) = (poundsPerMinute[row], milesPerHour[row], swathFeet[row]);
+            double acre = SpreaderMath.PoundsPerAcre(minute, pace, width);
             bool cannotBe =
-                RowValue.IsOutside(poundsPerMinute, double.Epsilon, double.MaxValue)
-                | RowValue.IsOutside(milesPerHour, double.Epsilon, double.MaxValue)
-                | RowValue.IsOutside(swathFeet, double.Epsilon, double.MaxValue);
-            return cannotBe ? (RowStatus.Implausible, Impossible)
-                : double.IsNaN(poundsPerMinute + milesPerHour + swathFeet) ? (RowStatus.Missing, Missing)
-                : (RowStatus.Implausible, Unlikely);
+                RowValue.IsOutside(minute, double.Epsilon, double.MaxValue)
+                | RowValue.IsOutside(pace, double.Epsilon, double.MaxValue)
+                | RowValue.IsOutside(width, double.Epsilon, double.MaxValue);
+            return cannotBe ? (double.NaN, RowStatus.Implausible, Impossible)
+                : double.IsNaN(minute + pace + width) ? (double.NaN, RowStatus.Missing, Missing)
+                : limits.Hold<OneLane>(new(minute), new(pace), new(width), new(acre)).Bits == 0
+                    ? (double.NaN, RowStatus.Implausible, Unlikely)
+                : (acre, RowStatus.Answered, 0);
         }
     }
 }
