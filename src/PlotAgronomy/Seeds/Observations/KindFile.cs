@@ -25,7 +25,7 @@ internal sealed class KindFile
             .. CsvTable
                 .EmbeddedNames.Where(n => n.StartsWith(Folder, StringComparison.Ordinal))
                 .Order(StringComparer.Ordinal)
-                .Select(n => Read(CsvTable.Embedded(n))),
+                .Select(n => Made(CsvTable.Embedded(n))),
         ]
     );
 
@@ -51,5 +51,12 @@ internal sealed class KindFile
     /// <summary>Planting dates, as many as publications give.</summary>
     internal ImmutableArray<KindObservation> PlantingWindows { get; }
 
-    internal static KindFile Read(CsvTable table) => new(table.Name, Table.Read(table, r => new KindObservation(r)));
+    /// <summary>A file that was not embedded, and so not checked before.</summary>
+    internal static KindFile Read(CsvTable table)
+    {
+        Table.Check(table);
+        return Made(table);
+    }
+
+    private static KindFile Made(CsvTable table) => new(table.Name, Table.Read(table, r => new KindObservation(r)));
 }
