@@ -163,7 +163,7 @@ internal sealed class WholePlan : PlanShape<PlotPlan>
                 SeedOffers = offered?.All(seedLots) ?? [],
                 StoreBlends = offered?.All(blends) ?? [],
                 Spreader = at.Find(spreader),
-                Season = at.Find(season),
+                Season = at.Find(season) is { SaysNothing: false } known ? known : null,
             };
             return reported?.Find(reportShape.Facts)?.Invoke(plan) ?? plan;
         });

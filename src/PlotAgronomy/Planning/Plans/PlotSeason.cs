@@ -24,6 +24,8 @@ public sealed record PlotSeason
     /// <summary>Gets how what grows on the plot is got rid of; null where it is not stated.</summary>
     public WeedControl? Weeds { get; init; }
 
+    internal bool SaysNothing => this is { Where: null, Frost: null, Station: null, Weeds: null };
+
     /// <summary>Whether this is the very same one.</summary>
     /// <param name="other">Another one.</param>
     /// <returns>True for the same object.</returns>

@@ -30,7 +30,9 @@ internal sealed class OutcomeSpan
     /// <summary>Least and most of what must be bought, over the parts that differ. An answer under which one of them cannot be
     /// bought from what is on offer has no price, and does not count as a cheap one.</summary>
     internal (decimal Low, decimal High) Cost =>
-        outcomes.Select(CostOfWhatDiffers).OfType<decimal>().ToList() is { Count: > 0 } costs ? (costs.Min(), costs.Max()) : default;
+        outcomes.Select(CostOfWhatDiffers).OfType<decimal>().ToList() is { Count: > 0 } costs
+            ? (costs.Min(), costs.Max())
+            : default;
 
     internal (Mass Low, Mass High) Seed =>
         (Mass.FromPounds(outcomes.Min(o => o.SeedPounds)), Mass.FromPounds(outcomes.Max(o => o.SeedPounds)));

@@ -50,6 +50,15 @@ public class DegreeDayEdgeTests
         Assert.Equal(15, Sum(DegreeDayMethod.SingleSine, 30, Day(30, 20)), 1e-12);
     }
 
+    /// <summary>By hand: mean 11 and swing 5 meet base 10 at the angle asin(-0.2) = -0.201, whose cosine is 0.980.</summary>
+    [Fact]
+    public void The_working_of_a_sine_shows_the_angle_at_which_it_meets_the_base()
+    {
+        string line = DegreeDays.Of([Day(16, 6)], Ten, DegreeDayMethod.SingleSine).Value.ShowWork()[0].Numbers;
+        Assert.Contains("-0.201", line, StringComparison.Ordinal);
+        Assert.Contains("0.98", line, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Days_add_up_in_both_units()
     {
