@@ -23,4 +23,23 @@ internal static class LimeSamples
         Institution.Find(institution).LimeRounding ?? throw new InvalidOperationException(institution);
 
     internal static bool Has(this IWorkedResult result, string code) => result.Findings.Any(f => f.Code == code);
+
+    /// <summary>A soil that a method answers for, with a reading in the method's own terms.</summary>
+    internal static PlotSoil Soil(LimeMethod method, double ph, double reading)
+    {
+        var report = new SoilReport
+        {
+            Laboratory = "test laboratory",
+            WaterPh = WaterPh.FromValue(ph),
+            SoilClass = method.Soils[0],
+            Texture = SoilTexture.Loam,
+            BufferPhs = method.Buffers.IsEmpty ? [] : [BufferPh.FromValue(Math.Round(reading, 6), method.Buffers[0])],
+            ExchangeableAcidity = method.Buffers.IsEmpty && method.Reads.Contains("acidity", StringComparison.Ordinal) ? CationCharge.FromMilliequivalentsPer100Grams(Math.Max(0, reading)) : null,
+            LimeBufferCapacity = method.Reads == "lime buffer capacity" ? LimeBufferCapacity.AtEquilibrium(Math.Max(1, reading)) : null,
+            Readings = method.Reads.Contains("aluminum", StringComparison.Ordinal)
+                ? [SoilReading.FromPrinted(SoilAnalyte.Aluminum, Math.Max(0, reading), SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)]
+                : [],
+        };
+        return report;
+    }
 }

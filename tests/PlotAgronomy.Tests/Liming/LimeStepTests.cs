@@ -39,7 +39,7 @@ public class LimeStepTests
                 continue; // swept as the soil's own pH
             }
 
-            HoldsOver(method, target, low, high, reading => Soil(method, 5.2 < target ? 5.2 : target - 0.5, reading), isReading: true);
+            HoldsOver(method, target, low, high, reading => LimeSamples.Soil(method, 5.2 < target ? 5.2 : target - 0.5, reading), isReading: true);
         }
     }
 
@@ -52,7 +52,7 @@ public class LimeStepTests
             foreach (double share in new[] { 0.2, 0.5, 0.8 })
             {
                 double reading = method.LowestReading + (share * (Math.Min(method.HighestReading, method.LowestReading + 40) - method.LowestReading));
-                HoldsOver(method, target, 4.4, target + 0.1, ph => Soil(method, ph, reading), isReading: false);
+                HoldsOver(method, target, 4.4, target + 0.1, ph => LimeSamples.Soil(method, ph, reading), isReading: false);
             }
         }
     }
@@ -93,23 +93,5 @@ public class LimeStepTests
                 FormattableString.Invariant($"{method.Id} to {target}, {(isReading ? "reading" : "pH")} {at:0.00}: {before:0.#} and {after:0.#} lb/ac")
             );
         }
-    }
-
-    private static PlotSoil Soil(LimeMethod method, double ph, double reading)
-    {
-        var report = new SoilReport
-        {
-            Laboratory = "test laboratory",
-            WaterPh = WaterPh.FromValue(ph),
-            SoilClass = method.Soils[0],
-            Texture = SoilTexture.Loam,
-            BufferPhs = method.Buffers.IsEmpty ? [] : [BufferPh.FromValue(Math.Round(reading, 6), method.Buffers[0])],
-            ExchangeableAcidity = method.Buffers.IsEmpty && method.Reads.Contains("acidity", StringComparison.Ordinal) ? CationCharge.FromMilliequivalentsPer100Grams(Math.Max(0, reading)) : null,
-            LimeBufferCapacity = method.Reads == "lime buffer capacity" ? LimeBufferCapacity.AtEquilibrium(Math.Max(1, reading)) : null,
-            Readings = method.Reads.Contains("aluminum", StringComparison.Ordinal)
-                ? [SoilReading.FromPrinted(SoilAnalyte.Aluminum, Math.Max(0, reading), SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)]
-                : [],
-        };
-        return report;
     }
 }

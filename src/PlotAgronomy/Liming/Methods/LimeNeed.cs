@@ -221,7 +221,7 @@ public sealed partial class LimeNeed : IWorkedResult
             Method.Institution
         );
 
-    /// <summary>What it comes to: the last line of its working.</summary>
+    /// <summary>The rate with its labels, or why there is none.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => this.InWords();
+    public override string ToString() => Rate?.ToString() ?? Findings[0].Text;
 }

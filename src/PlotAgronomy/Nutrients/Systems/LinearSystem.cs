@@ -59,8 +59,9 @@ internal sealed class LinearSystem(SystemRecord record) : RecommendationSystem(r
                     Pounds > equation.Unlimited(Yield, Reading.Value)
                         ? $", and never for less than {Amounts.Print(equation.LeastRate, 4)} lb/ac"
                         : "";
+                string end = Reading.Value > equation.ZeroAbove ? "lies above" : "lies at";
                 return Pounds == 0
-                    ? $"{Reading.Subject} is at or beyond {Reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
+                    ? $"{Reading.Subject} {end} {Reading.Limit(equation.ZeroAbove, 1)}, so none is needed."
                     : $"{Reading.Subject} does not pass {Reading.Limit(equation.ZeroAbove, 1)}, so the equation asks for this "
                         + $"much{forYield}{least}.";
             }

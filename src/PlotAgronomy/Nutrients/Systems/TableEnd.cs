@@ -9,7 +9,7 @@ internal static class TableEnd
         NutrientFormulas
             .All["none-beyond-the-end"]
             .Line(
-                $"the reading of {SoilWords.Amount(reading.Value, reading.Unit)} lies at or above the highest of the table, "
+                $"the reading of {SoilWords.Amount(reading.Value, reading.Unit)} lies at or beyond the end, "
                     + $"{SoilWords.Amount(end, reading.Unit)}: 0 lb/ac",
                 ("nutrient", SoilWords.For(reading.Nutrient))
             )
