@@ -41,6 +41,7 @@ internal static class PlanDraw
         plan["spreader"] = SpreaderDraw.Of(draw, kinds);
         draw.Maybe(0.2, plan, "homePh", () => HomePh(draw));
         draw.Maybe(0.4, plan, "season", () => SeasonDraw.Of(draw, planting));
+        FurtherDraw.Add(draw, plan, kinds);
         LeaveOut(draw, plan);
         return plan;
     }

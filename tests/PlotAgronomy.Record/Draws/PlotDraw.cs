@@ -75,8 +75,13 @@ internal static class PlotDraw
 
     private static JsonObject StandsNow(Draw draw)
     {
-        string cover = draw.Pick("bare-ground", "legume-stand", "small-grain", "smother-crop");
+        string cover = draw.Pick("bare-ground", "legume-stand", "small-grain", "smother-crop", "weeds", "grass-sod", "brush");
         var stands = new JsonObject { ["cover"] = cover };
+        if (cover is "weeds" or "grass-sod" or "brush")
+        {
+            return stands;
+        }
+
         var kinds = cover == "legume-stand" ? KindWords.Legumes : cover == "small-grain" ? KindWords.Cereals : KindWords.Forbs;
         draw.Maybe(0.75, stands, "kind", () => draw.Pick(kinds).Name);
         draw.Maybe(0.6, stands, "shareOfFullStand", () => draw.Number(0, 0.9, 2));

@@ -28,6 +28,13 @@ internal sealed class SchemaUse(JsonObject schema)
             return;
         }
 
+        if (part["anyOf"] is JsonArray choices)
+        {
+            // The other choice is the word that says nothing.
+            Count(choices[0]!.AsObject(), value, name);
+            return;
+        }
+
         foreach (var choice in part["enum"]?.AsArray() ?? [])
         {
             string key = $"{name} = {(string)choice!}";
