@@ -74,12 +74,13 @@ public class ConsoleTests
     {
         var (_, json, _) = Run("plan", Data("fall-blend.json"), "--format", "json");
         using var sheet = JsonDocument.Parse(json);
-        var codes = Codes(sheet.RootElement).ToList();
-        Assert.True(codes.Count > 30, $"{codes.Count} codes");
-        foreach (string code in codes)
+        var figures = Figures(sheet.RootElement).ToList();
+        Assert.True(figures.Count > 30, $"{figures.Count} figures");
+        foreach (var (code, text) in figures)
         {
             var (exit, output, error) = Run("explain", code, Data("fall-blend.json"));
             Assert.True(exit == 0, error);
+            Assert.Contains(OneLine(text), OneLine(output), StringComparison.Ordinal);
             Assert.Contains("formula", output, StringComparison.Ordinal);
             Assert.Contains("source", output, StringComparison.Ordinal);
             Assert.Contains("status", output, StringComparison.Ordinal);
@@ -166,10 +167,15 @@ public class ConsoleTests
         Directory.Delete(folder, recursive: true);
     }
 
-    private static IEnumerable<string> Codes(JsonElement element) => element.ValueKind switch
+    /// <summary>Every figure of a sheet by its code, and what is printed of it.</summary>
+    private static IEnumerable<(string Code, string Text)> Figures(JsonElement element) => element.ValueKind switch
     {
-        JsonValueKind.Object => element.EnumerateObject().SelectMany(p => p.NameEquals("findings") ? [] : p.NameEquals("code") ? [p.Value.GetString()!] : Codes(p.Value)),
-        JsonValueKind.Array => element.EnumerateArray().SelectMany(Codes),
+        JsonValueKind.Object when element.TryGetProperty("code", out var code) && element.TryGetProperty("text", out var text) =>
+            [(code.GetString()!, text.GetString()!)],
+        JsonValueKind.Object => element.EnumerateObject().SelectMany(p => p.NameEquals("findings") ? [] : Figures(p.Value)),
+        JsonValueKind.Array => element.EnumerateArray().SelectMany(Figures),
         _ => [],
     };
+
+    private static string OneLine(string text) => string.Join(' ', text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 }
