@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using PlotAgronomy.DrawnPlans;
@@ -45,7 +46,7 @@ public class NumberLimitTests
         }
     }
 
-    private static IEnumerable<PlanProblem> Problems(JsonObject plan, string path, double value)
+    private static ImmutableArray<PlanProblem> Problems(JsonObject plan, string path, double value)
     {
         var changed = plan.DeepClone();
         At(changed, path)!.ReplaceWith(value);
