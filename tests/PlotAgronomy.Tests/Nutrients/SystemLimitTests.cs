@@ -157,7 +157,7 @@ public class SystemLimitTests
 
     [Theory]
     [InlineData(19, "max(15, 50 + 0.2 x 100 - 2.5 x 19 - 0.01 x 100 x 19) = 15.0 lb/ac")]
-    [InlineData(30, "the reading of 30 ppm lies at or above the highest of the table, 20 ppm: 0 lb/ac")]
+    [InlineData(30, "the reading of 30 ppm lies at or beyond the end, 20 ppm: 0 lb/ac")]
     public void The_working_says_where_a_limit_holds_the_sum(double ppm, string expected)
     {
         var line = RecommendationSystem.Kansas.Recommend(Report(P(ppm, Ppm, Extractant.BrayP1)), CropUse.Browsed(CropRow.Corn, CropYield.FromBushelsPerAcre(100))).ShowWork().Single();
