@@ -51,6 +51,18 @@ internal sealed class Draw(ulong seed)
         }
     }
 
+    /// <summary>Leaves out each of some fields in a part of the plans.</summary>
+    internal void LeaveOut(double part, JsonObject? of, params ReadOnlySpan<string> fields)
+    {
+        foreach (string field in fields)
+        {
+            if (Chance(part))
+            {
+                of?.Remove(field);
+            }
+        }
+    }
+
     private double Part()
     {
         state += 0x9E3779B97F4A7C15;

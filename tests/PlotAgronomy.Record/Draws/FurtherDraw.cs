@@ -14,7 +14,7 @@ internal static class FurtherDraw
         foreach (var lime in Rows(materials, "lime"))
         {
             Available(draw, lime);
-            LeaveOut(draw, lime, "cce");
+            draw.LeaveOut(Seldom, lime, "cce");
         }
 
         foreach (var fertilizer in Rows(materials, "fertilizers"))
@@ -50,11 +50,11 @@ internal static class FurtherDraw
 
         foreach (var run in Rows(spreader, "measuredRuns"))
         {
-            LeaveOut(draw, run, "time");
+            draw.LeaveOut(Seldom, run, "time");
         }
 
-        LeaveOut(draw, plan["methods"]!.AsObject(), "lime", "nutrients");
-        LeaveOut(draw, materials, "seedLots");
+        draw.LeaveOut(Seldom, plan["methods"]!.AsObject(), "lime", "nutrients");
+        draw.LeaveOut(Seldom, materials, "seedLots");
     }
 
     private static void Report(Draw draw, JsonObject report)
@@ -74,18 +74,18 @@ internal static class FurtherDraw
         });
         foreach (var reading in Rows(report, "readings"))
         {
-            LeaveOut(draw, reading, "extractant");
+            draw.LeaveOut(Seldom, reading, "extractant");
         }
 
         foreach (string buffer in new[] { "buffer", "secondBuffer" })
         {
-            LeaveOut(draw, report[buffer] as JsonObject, "name");
+            draw.LeaveOut(Seldom, report[buffer] as JsonObject, "name");
         }
 
         var printed = report["recommendation"] as JsonObject;
-        LeaveOut(draw, printed?["lime"] as JsonObject, "basis", "targetPh", "depth");
-        LeaveOut(draw, printed, "crop");
-        LeaveOut(draw, report, "laboratory", "sampled", "depth", "waterPh", "readings");
+        draw.LeaveOut(Seldom, printed?["lime"] as JsonObject, "basis", "targetPh", "depth");
+        draw.LeaveOut(Seldom, printed, "crop");
+        draw.LeaveOut(Seldom, report, "laboratory", "sampled", "depth", "waterPh", "readings");
     }
 
     private static void Available(Draw draw, JsonObject offer) => draw.Maybe(Seldom, offer, "available", () => draw.Whole(0, 4));
@@ -107,7 +107,7 @@ internal static class FurtherDraw
                 string tag = $"{lot["kind"]}\nPure seed {lot["pureSeed"]}\nGermination {draw.Percent(60, 90)}";
                 Drop(lot, "pureSeed", "germination", "tetrazolium", "hardSeed", "dormantSeed", "coating");
                 lot["tag"] = tag;
-                LeaveOut(draw, lot, "kind");
+                draw.LeaveOut(Seldom, lot, "kind");
                 break;
             case 1:
                 Drop(lot, "pureSeed", "germination", "tetrazolium", "hardSeed", "dormantSeed", "coating");
@@ -121,7 +121,7 @@ internal static class FurtherDraw
                 break;
         }
 
-        LeaveOut(draw, lot, "tested");
+        draw.LeaveOut(Seldom, lot, "tested");
     }
 
     private static void Blend(Draw draw, JsonObject blend)
@@ -129,7 +129,7 @@ internal static class FurtherDraw
         draw.Maybe(0.3, blend, "lot", () => $"B-{draw.Whole(1, 99)}");
         draw.Maybe(0.2, blend, "preinoculated", () => draw.Chance(0.5));
         draw.Maybe(0.1, blend, "noxious", () => Noxious(draw));
-        LeaveOut(draw, blend, "tested");
+        draw.LeaveOut(Seldom, blend, "tested");
         foreach (var kind in Rows(blend, "components"))
         {
             draw.Maybe(0.1, kind, "variety", () => "not stated on the tag");
@@ -149,17 +149,6 @@ internal static class FurtherDraw
 
     private static IEnumerable<JsonObject> Rows(JsonObject of, string list) =>
         (of[list] as JsonArray ?? []).Select(row => row!.AsObject());
-
-    private static void LeaveOut(Draw draw, JsonObject? of, params string[] fields)
-    {
-        foreach (string field in fields)
-        {
-            if (draw.Chance(Seldom))
-            {
-                of?.Remove(field);
-            }
-        }
-    }
 
     private static void Drop(JsonObject of, params string[] fields)
     {

@@ -8,6 +8,9 @@ internal static class PlanDraw
     private static readonly string[] Methods =
         ["tilled-and-packed", "broadcast-then-rolled", "broadcast-then-mown", "frost-seeded", "drilled"];
 
+    private const double LittleTold = 0.04;
+
+    /// <summary>What some owners have not told yet.</summary>
     private static readonly string[] Untold =
         ["currency", "plantingDate", "method", "soilReport", "methods", "growing", "materials", "spreader"];
 
@@ -42,7 +45,7 @@ internal static class PlanDraw
         draw.Maybe(0.2, plan, "homePh", () => HomePh(draw));
         draw.Maybe(0.4, plan, "season", () => SeasonDraw.Of(draw, planting));
         FurtherDraw.Add(draw, plan, kinds);
-        LeaveOut(draw, plan);
+        draw.LeaveOut(LittleTold, plan, Untold);
         return plan;
     }
 
@@ -51,18 +54,6 @@ internal static class PlanDraw
         var reading = new JsonObject { ["ph"] = draw.Number(4.8, 7.5) };
         draw.Maybe(0.5, reading, "error", () => draw.Number(0.2, 1));
         return reading;
-    }
-
-    /// <summary>Some owners have told less yet.</summary>
-    private static void LeaveOut(Draw draw, JsonObject plan)
-    {
-        foreach (string field in Untold)
-        {
-            if (draw.Chance(0.04))
-            {
-                plan.Remove(field);
-            }
-        }
     }
 
     /// <summary>Some kinds name the lot to sow.</summary>

@@ -49,14 +49,9 @@ public class NumberLimitTests
     private static ImmutableArray<PlanProblem> Problems(JsonObject plan, string path, double value)
     {
         var changed = plan.DeepClone();
-        At(changed, path)!.ReplaceWith(value);
+        EditedPlan.Set(changed, path["$.".Length..].Replace('[', '.').Replace("]", "", StringComparison.Ordinal), value);
         return PlanFile.Read(changed.ToJsonString()).Problems;
     }
-
-    /// <summary>The node that a path such as <c>$.spreader.measuredRuns[0].gate</c> leads to.</summary>
-    private static JsonNode? At(JsonNode plan, string path) =>
-        path.Split('.', '[').Skip(1).Aggregate((JsonNode?)plan, (node, step) =>
-            step.EndsWith(']') ? node![int.Parse(step[..^1], CultureInfo.InvariantCulture)] : node![step]);
 
     private static Dictionary<string, (JsonObject, JsonObject)> Find()
     {

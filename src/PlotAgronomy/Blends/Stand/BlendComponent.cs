@@ -169,7 +169,7 @@ public sealed record BlendComponent
         new(kind, range, rate, kind.RequireSeedCount().SeedsPerPound) { MustLiveOn = kind.LifeCycle != LifeCycle.Annual };
 
     /// <summary>The kind, with the seed count of the lot where it has one.</summary>
-    private static CropKind KindOf(SeedLot lot) => Guard.NotNull(lot).Counted(lot.Kind);
+    private static CropKind KindOf(SeedLot lot) => Guard.NotNull(lot).WithOwnCount(lot.Kind);
 
     private static BlendComponent OfLot(SeedLot lot, BlendComponent component, ViabilityRule? rule) =>
         component with

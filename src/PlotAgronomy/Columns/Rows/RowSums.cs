@@ -44,7 +44,7 @@ internal static class RowSums
             MemoryMarshal.Write(MemoryMarshal.AsBytes(answers[row..]), found);
             MemoryMarshal.Write(MemoryMarshal.AsBytes(flags[row..]), noted);
             T.OfBits((ulong)RowStatus.Answered).CopyBytesTo(MemoryMarshal.AsBytes(status[row..]));
-            for (uint left = ~T.Set(holds) & all; left != 0; left &= left - 1)
+            for (uint left = ~T.LanesSet(holds) & all; left != 0; left &= left - 1)
             {
                 int i = row + BitOperations.TrailingZeroCount(left);
                 (answers[i], status[i], flags[i]) = sum.One(i);

@@ -89,7 +89,15 @@ public sealed class BulkSeedColumn
         ColumnSpans.Apart(germinationPercent, rates, nameof(rates));
         ColumnSpans.Apart(hardPercent, rates, nameof(rates));
         ColumnSpans.Apart(dormantPercent, rates, nameof(rates));
-        var sum = new Sum(this, livePoundsPerAcre, purityPercent, germinationPercent, hardPercent, dormantPercent);
+        var sum = new Sum
+        {
+            Column = this,
+            Live = livePoundsPerAcre,
+            PurityPercent = purityPercent,
+            GerminationPercent = germinationPercent,
+            HardPercent = hardPercent,
+            DormantPercent = dormantPercent,
+        };
         RowSums.Fill(sum, rates, status, flags);
     }
 
@@ -127,31 +135,30 @@ public sealed class BulkSeedColumn
             : RowValue.Answer(bulk, part < lowPureLive ? LowPureLive : 0, Impossible);
     }
 
-    private readonly ref struct Sum(
-        BulkSeedColumn column,
-        ReadOnlySpan<double> live,
-        ReadOnlySpan<double> purityPercent,
-        ReadOnlySpan<double> germinationPercent,
-        ReadOnlySpan<double> hardPercent,
-        ReadOnlySpan<double> dormantPercent
-    ) : IRowSum
+    private readonly ref struct Sum : IRowSum
     {
-        private readonly ReadOnlySpan<double> live = live;
-        private readonly ReadOnlySpan<double> purityPercent = purityPercent;
-        private readonly ReadOnlySpan<double> germinationPercent = germinationPercent;
-        private readonly ReadOnlySpan<double> hardPercent = hardPercent;
-        private readonly ReadOnlySpan<double> dormantPercent = dormantPercent;
+        internal required BulkSeedColumn Column { get; init; }
+
+        internal required ReadOnlySpan<double> Live { get; init; }
+
+        internal required ReadOnlySpan<double> PurityPercent { get; init; }
+
+        internal required ReadOnlySpan<double> GerminationPercent { get; init; }
+
+        internal required ReadOnlySpan<double> HardPercent { get; init; }
+
+        internal required ReadOnlySpan<double> DormantPercent { get; init; }
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T Several<T>(int row, out T holds, out T flags)
             where T : unmanaged, ILanes<T>
         {
             var (zero, whole, most) = (T.Of(0), T.Of(WholePercent), T.Of(double.MaxValue));
-            var rate = RowSums.At<T>(live, row);
-            var pure = RowSums.At<T>(purityPercent, row);
-            var germination = RowSums.At<T>(germinationPercent, row);
-            var hard = RowSums.At<T>(hardPercent, row);
-            var dormant = RowSums.At<T>(dormantPercent, row);
+            var rate = RowSums.At<T>(Live, row);
+            var pure = RowSums.At<T>(PurityPercent, row);
+            var germination = RowSums.At<T>(GerminationPercent, row);
+            var hard = RowSums.At<T>(HardPercent, row);
+            var dormant = RowSums.At<T>(DormantPercent, row);
             holds =
                 (rate > zero)
                 & (pure > zero)
@@ -163,22 +170,22 @@ public sealed class BulkSeedColumn
                 & (dormant >= zero)
                 & (dormant <= whole);
             (germination, hard, dormant) = (germination / whole, hard / whole, dormant / whole);
-            holds &= germination + hard + dormant <= T.Of(column.mostOfWhole);
-            var viable = SeedMath.ViableFraction(germination, hard, dormant, column.hardCredit, column.dormantCredit);
-            var part = pure / whole * viable;
-            var bulk = rate / part;
+            holds &= germination + hard + dormant <= T.Of(Column.mostOfWhole);
+            var viable = SeedMath.ViableFraction(germination, hard, dormant, Column.hardCredit, Column.dormantCredit);
+            var part = SeedMath.PureLiveFraction(pure / whole, viable);
+            var bulk = SeedMath.BulkPoundsPerAcre(rate, part);
             holds &= (part > zero) & (bulk <= most);
-            flags = (part < T.Of(column.lowPureLive)) & T.OfBits(LowPureLive);
+            flags = (part < T.Of(Column.lowPureLive)) & T.OfBits(LowPureLive);
             return bulk;
         }
 
         public (double Answer, RowStatus Status, ulong Flags) One(int row) =>
-            column.Answer(
-                live[row],
-                purityPercent[row],
-                germinationPercent[row],
-                hardPercent.IsEmpty ? 0 : hardPercent[row],
-                dormantPercent.IsEmpty ? 0 : dormantPercent[row]
+            Column.Answer(
+                Live[row],
+                PurityPercent[row],
+                GerminationPercent[row],
+                HardPercent.IsEmpty ? 0 : HardPercent[row],
+                DormantPercent.IsEmpty ? 0 : DormantPercent[row]
             );
     }
 }

@@ -41,20 +41,26 @@ public static class SeedDensityColumn
         ColumnSpans.Written(rows, seedsPerSquareFoot.Length, status.Length, flags.Length, nameof(seedsPerSquareFoot));
         ColumnSpans.Apart(livePoundsPerAcre, seedsPerSquareFoot, nameof(seedsPerSquareFoot));
         ColumnSpans.Apart(seedsPerPound, seedsPerSquareFoot, nameof(seedsPerSquareFoot));
-        RowSums.Fill(new Sum(livePoundsPerAcre, seedsPerPound), seedsPerSquareFoot, status, flags);
+        var sum = new Sum
+        {
+            Live = livePoundsPerAcre,
+            SeedsPerPound = seedsPerPound,
+        };
+        RowSums.Fill(sum, seedsPerSquareFoot, status, flags);
     }
 
-    private readonly ref struct Sum(ReadOnlySpan<double> live, ReadOnlySpan<double> seedsPerPound) : IRowSum
+    private readonly ref struct Sum : IRowSum
     {
-        private readonly ReadOnlySpan<double> live = live;
-        private readonly ReadOnlySpan<double> seedsPerPound = seedsPerPound;
+        internal required ReadOnlySpan<double> Live { get; init; }
+
+        internal required ReadOnlySpan<double> SeedsPerPound { get; init; }
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T Several<T>(int row, out T holds, out T flags)
             where T : unmanaged, ILanes<T>
         {
-            var rate = RowSums.At<T>(live, row);
-            var count = RowSums.At<T>(seedsPerPound, row);
+            var rate = RowSums.At<T>(Live, row);
+            var count = RowSums.At<T>(SeedsPerPound, row);
             var density = SeedMath.SeedsPerSquareFoot(rate, count);
             holds = (rate >= T.Of(0)) & (count > T.Of(0)) & (density <= T.Of(double.MaxValue));
             flags = T.OfBits(0);
@@ -63,8 +69,8 @@ public static class SeedDensityColumn
 
         public (double Answer, RowStatus Status, ulong Flags) One(int row)
         {
-            double rate = live[row];
-            double count = seedsPerPound[row];
+            double rate = Live[row];
+            double count = SeedsPerPound[row];
             return RowValue.IsOutside(rate, 0, double.MaxValue) || RowValue.IsOutside(count, double.Epsilon, double.MaxValue)
                     ? (double.NaN, RowStatus.Implausible, Impossible)
                 : double.IsNaN(rate + count) ? (double.NaN, RowStatus.Missing, Missing)

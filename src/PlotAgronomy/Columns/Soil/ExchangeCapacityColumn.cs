@@ -105,7 +105,16 @@ public sealed class ExchangeCapacityColumn
         ColumnSpans.Apart(sodium, capacities, nameof(capacities));
         ColumnSpans.Apart(bufferPh, capacities, nameof(capacities));
         ColumnSpans.Apart(waterPh, capacities, nameof(capacities));
-        var sum = new Sum(this, potassium, magnesium, calcium, sodium, bufferPh, waterPh);
+        var sum = new Sum
+        {
+            Column = this,
+            Potassium = potassium,
+            Magnesium = magnesium,
+            Calcium = calcium,
+            Sodium = sodium,
+            BufferPh = bufferPh,
+            WaterPh = waterPh,
+        };
         RowSums.Fill(sum, capacities, status, flags);
     }
 
@@ -156,22 +165,21 @@ public sealed class ExchangeCapacityColumn
         );
     }
 
-    private readonly ref struct Sum(
-        ExchangeCapacityColumn column,
-        ReadOnlySpan<double> potassium,
-        ReadOnlySpan<double> magnesium,
-        ReadOnlySpan<double> calcium,
-        ReadOnlySpan<double> sodium,
-        ReadOnlySpan<double> bufferPh,
-        ReadOnlySpan<double> waterPh
-    ) : IRowSum
+    private readonly ref struct Sum : IRowSum
     {
-        private readonly ReadOnlySpan<double> potassium = potassium;
-        private readonly ReadOnlySpan<double> magnesium = magnesium;
-        private readonly ReadOnlySpan<double> calcium = calcium;
-        private readonly ReadOnlySpan<double> sodium = sodium;
-        private readonly ReadOnlySpan<double> bufferPh = bufferPh;
-        private readonly ReadOnlySpan<double> waterPh = waterPh;
+        internal required ExchangeCapacityColumn Column { get; init; }
+
+        internal required ReadOnlySpan<double> Potassium { get; init; }
+
+        internal required ReadOnlySpan<double> Magnesium { get; init; }
+
+        internal required ReadOnlySpan<double> Calcium { get; init; }
+
+        internal required ReadOnlySpan<double> Sodium { get; init; }
+
+        internal required ReadOnlySpan<double> BufferPh { get; init; }
+
+        internal required ReadOnlySpan<double> WaterPh { get; init; }
 
         /// <summary>A water pH that is not known stops nothing.</summary>
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -179,44 +187,48 @@ public sealed class ExchangeCapacityColumn
             where T : unmanaged, ILanes<T>
         {
             var (zero, highest) = (T.Of(0), T.Of(PhScale.Highest));
-            var k = RowSums.At<T>(potassium, row);
-            var mg = RowSums.At<T>(magnesium, row);
-            var ca = RowSums.At<T>(calcium, row);
-            var buffer = RowSums.At<T>(bufferPh, row);
-            var ph = RowSums.At<T>(waterPh, row);
+            var k = RowSums.At<T>(Potassium, row);
+            var mg = RowSums.At<T>(Magnesium, row);
+            var ca = RowSums.At<T>(Calcium, row);
+            var buffer = RowSums.At<T>(BufferPh, row);
+            var ph = RowSums.At<T>(WaterPh, row);
             var stopped =
                 (ph <= zero)
                 | (ph > highest)
-                | (ph > T.Of(column.waterPhLimit))
-                | column.pair.LooksSwapped(ph, buffer)
-                | column.pair.Contradicts(ph, buffer);
+                | (ph > T.Of(Column.waterPhLimit))
+                | Column.pair.LooksSwapped(ph, buffer)
+                | Column.pair.Contradicts(ph, buffer);
             holds = (k >= zero) & (mg >= zero) & (ca >= zero) & (buffer > zero) & (buffer <= highest) & ~stopped;
-            var bases = (k / T.Of(column.perPotassium)) + (mg / T.Of(column.perMagnesium)) + (ca / T.Of(column.perCalcium));
-            if (!sodium.IsEmpty)
+            var bases =
+                CationMath.Charge(k, Column.perPotassium)
+                + CationMath.Charge(mg, Column.perMagnesium)
+                + CationMath.Charge(ca, Column.perCalcium);
+            if (!Sodium.IsEmpty)
             {
-                var na = RowSums.At<T>(sodium, row);
+                var na = RowSums.At<T>(Sodium, row);
                 na = T.When(T.IsUnknown(na), zero, na);
                 holds &= na >= zero;
-                bases += na / T.Of(column.perSodium);
+                bases += CationMath.Charge(na, Column.perSodium);
             }
 
-            var capacity =
-                bases
-                + CationMath.AcidityMilliequivalents(buffer, column.Term.StartPh, column.Term.MilliequivalentsPerPhUnit);
+            var capacity = CationMath.Capacity(
+                bases,
+                CationMath.AcidityMilliequivalents(buffer, Column.Term.StartPh, Column.Term.MilliequivalentsPerPhUnit)
+            );
             holds &= capacity <= T.Of(double.MaxValue);
-            flags = (ph > T.Of(column.freeLimePh)) & T.OfBits(CalciumInflated);
-            flags |= (buffer >= T.Of(column.Term.StartPh)) & T.OfBits(NoneAboveStart);
+            flags = (ph > T.Of(Column.freeLimePh)) & T.OfBits(CalciumInflated);
+            flags |= (buffer >= T.Of(Column.Term.StartPh)) & T.OfBits(NoneAboveStart);
             return capacity;
         }
 
         public (double Answer, RowStatus Status, ulong Flags) One(int row) =>
-            column.Answer(
-                potassium[row],
-                magnesium[row],
-                calcium[row],
-                sodium.IsEmpty || double.IsNaN(sodium[row]) ? 0 : sodium[row],
-                bufferPh[row],
-                waterPh[row]
+            Column.Answer(
+                Potassium[row],
+                Magnesium[row],
+                Calcium[row],
+                Sodium.IsEmpty || double.IsNaN(Sodium[row]) ? 0 : Sodium[row],
+                BufferPh[row],
+                WaterPh[row]
             );
     }
 

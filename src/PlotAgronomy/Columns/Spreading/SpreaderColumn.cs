@@ -42,7 +42,14 @@ public static class SpreaderColumn
         ColumnSpans.Apart(poundsPerMinute, rates, nameof(rates));
         ColumnSpans.Apart(milesPerHour, rates, nameof(rates));
         ColumnSpans.Apart(swathFeet, rates, nameof(rates));
-        RowSums.Fill(new Sum(LazyLimits.Value, poundsPerMinute, milesPerHour, swathFeet), rates, status, flags);
+        var sum = new Sum
+        {
+            Limits = LazyLimits.Value,
+            PoundsPerMinute = poundsPerMinute,
+            MilesPerHour = milesPerHour,
+            SwathFeet = swathFeet,
+        };
+        RowSums.Fill(sum, rates, status, flags);
     }
 
     /// <summary>Between what the figures of a spreader lie, read once.</summary>
@@ -74,33 +81,32 @@ public static class SpreaderColumn
             (minute > T.Of(0)) & flow.Holds(minute) & speed.Holds(pace) & swath.Holds(width) & rate.Holds(acre);
     }
 
-    private readonly ref struct Sum(
-        Limits limits,
-        ReadOnlySpan<double> poundsPerMinute,
-        ReadOnlySpan<double> milesPerHour,
-        ReadOnlySpan<double> swathFeet
-    ) : IRowSum
+    private readonly ref struct Sum : IRowSum
     {
-        private readonly ReadOnlySpan<double> poundsPerMinute = poundsPerMinute;
-        private readonly ReadOnlySpan<double> milesPerHour = milesPerHour;
-        private readonly ReadOnlySpan<double> swathFeet = swathFeet;
+        internal required Limits Limits { get; init; }
+
+        internal required ReadOnlySpan<double> PoundsPerMinute { get; init; }
+
+        internal required ReadOnlySpan<double> MilesPerHour { get; init; }
+
+        internal required ReadOnlySpan<double> SwathFeet { get; init; }
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public T Several<T>(int row, out T holds, out T flags)
             where T : unmanaged, ILanes<T>
         {
-            var minute = RowSums.At<T>(poundsPerMinute, row);
-            var pace = RowSums.At<T>(milesPerHour, row);
-            var width = RowSums.At<T>(swathFeet, row);
+            var minute = RowSums.At<T>(PoundsPerMinute, row);
+            var pace = RowSums.At<T>(MilesPerHour, row);
+            var width = RowSums.At<T>(SwathFeet, row);
             var acre = SpreaderMath.PoundsPerAcre(minute, pace, width);
-            holds = limits.Hold(minute, pace, width, acre);
+            holds = Limits.Hold(minute, pace, width, acre);
             flags = T.OfBits(0);
             return acre;
         }
 
         public (double Answer, RowStatus Status, ulong Flags) One(int row)
         {
-            var (minute, pace, width) = (poundsPerMinute[row], milesPerHour[row], swathFeet[row]);
+            var (minute, pace, width) = (PoundsPerMinute[row], MilesPerHour[row], SwathFeet[row]);
             double acre = SpreaderMath.PoundsPerAcre(minute, pace, width);
             bool cannotBe =
                 RowValue.IsOutside(minute, double.Epsilon, double.MaxValue)
@@ -108,7 +114,7 @@ public static class SpreaderColumn
                 | RowValue.IsOutside(width, double.Epsilon, double.MaxValue);
             return cannotBe ? (double.NaN, RowStatus.Implausible, Impossible)
                 : double.IsNaN(minute + pace + width) ? (double.NaN, RowStatus.Missing, Missing)
-                : limits.Hold<OneLane>(new(minute), new(pace), new(width), new(acre)).Bits == 0
+                : Limits.Hold<OneLane>(new(minute), new(pace), new(width), new(acre)).Bits == 0
                     ? (double.NaN, RowStatus.Implausible, Unlikely)
                 : (acre, RowStatus.Answered, 0);
         }

@@ -19,7 +19,7 @@ internal static class SeedParts
         foreach (var planned in plan.Kinds)
         {
             var kind = planned.Kind;
-            if (planned.Offer.Item.Counted(kind).SeedCount is null)
+            if (planned.Offer.Item.WithOwnCount(kind).SeedCount is null)
             {
                 yield return SeedQuestions.Count(kind);
             }

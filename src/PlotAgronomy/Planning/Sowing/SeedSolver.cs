@@ -86,7 +86,7 @@ internal static class SeedSolver
     private static BlendComponent Component(PlannedKind kind, SowingMethod method)
     {
         var lot = kind.Offer.Item;
-        var counted = lot.Counted(kind.Kind);
+        var counted = lot.WithOwnCount(kind.Kind);
         var component = kind.OwnFullRate(method) is { } own
             ? BlendComponent.FromKind(counted, own)
             : BlendComponent.FromKind(counted, method);

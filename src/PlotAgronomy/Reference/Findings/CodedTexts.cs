@@ -57,8 +57,9 @@ internal sealed class CodedTexts<T>(string file, string noun, Func<CsvRow, T> ma
                 }
             }
 
+            // One text shows whether every column is read; the others are made when they are said.
             _ = texts[table.Rows[0].Text("code")].Made;
-            Table.EndOfColumns(table);
+            Table.RequireEveryColumnRead(table);
         }
 
         return texts;

@@ -66,7 +66,7 @@ internal readonly struct EightLanes(Vector512<double> numbers) : ILanes<EightLan
 
     public static EightLanes LookUp(in LookUp list, EightLanes places) => new(list.At(places.Bits));
 
-    public static uint Set(EightLanes mask) => (uint)mask.numbers.ExtractMostSignificantBits();
+    public static uint LanesSet(EightLanes mask) => (uint)mask.numbers.ExtractMostSignificantBits();
 
     public void CopyBytesTo(Span<byte> bytes)
     {

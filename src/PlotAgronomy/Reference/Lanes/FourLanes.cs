@@ -76,7 +76,7 @@ internal readonly struct FourLanes(Vector256<double> numbers) : ILanes<FourLanes
             )
         );
 
-    public static uint Set(FourLanes mask) => (uint)mask.numbers.ExtractMostSignificantBits();
+    public static uint LanesSet(FourLanes mask) => (uint)mask.numbers.ExtractMostSignificantBits();
 
     public void CopyBytesTo(Span<byte> bytes)
     {

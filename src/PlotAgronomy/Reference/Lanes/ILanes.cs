@@ -63,7 +63,7 @@ internal interface ILanes<T>
     static abstract T LookUp(in LookUp list, T places);
 
     /// <summary>A bit for each lane that a mask is set for, the first lane lowest.</summary>
-    static abstract uint Set(T mask);
+    static abstract uint LanesSet(T mask);
 
     /// <summary>Writes the lowest byte of each lane.</summary>
     void CopyBytesTo(Span<byte> bytes);

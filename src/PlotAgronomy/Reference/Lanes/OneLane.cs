@@ -50,7 +50,7 @@ internal readonly record struct OneLane(double Value) : ILanes<OneLane>
 
     public static OneLane LookUp(in LookUp list, OneLane places) => new(list.At(places.Bits));
 
-    public static uint Set(OneLane mask) => (uint)mask.Bits & 1;
+    public static uint LanesSet(OneLane mask) => (uint)mask.Bits & 1;
 
     public void CopyBytesTo(Span<byte> bytes) => bytes[0] = (byte)Bits;
 

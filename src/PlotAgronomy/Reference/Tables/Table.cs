@@ -33,12 +33,12 @@ internal static class Table
     internal static ImmutableArray<T> Read<T>(CsvTable table, Func<CsvRow, T> map)
     {
         ImmutableArray<T> all = [.. table.Rows.Select(map)];
-        EndOfColumns(table);
+        RequireEveryColumnRead(table);
         return all;
     }
 
     /// <summary>Every column was asked for by whoever made objects of the rows, or is one that tables are checked by.</summary>
-    internal static void EndOfColumns(CsvTable table)
+    internal static void RequireEveryColumnRead(CsvTable table)
     {
         string unread = string.Join(", ", table.UnreadColumns.Where(c => c != "id" && !OriginColumns.Contains(c)));
         if (unread.Length > 0)

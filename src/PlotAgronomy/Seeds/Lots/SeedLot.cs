@@ -80,7 +80,7 @@ public sealed record SeedLot
 
     /// <summary>The kind as it is in this lot: with the lot's own count where it was counted.</summary>
     /// <param name="kind">Kind of the lot, as a plan holds it.</param>
-    internal CropKind Counted(CropKind kind) => OwnSeedCount is { } own ? kind with { SeedCount = own } : kind;
+    internal CropKind WithOwnCount(CropKind kind) => OwnSeedCount is { } own ? kind with { SeedCount = own } : kind;
 
     /// <summary>Gets the seed count: that of the lot, or else of the kind; null when neither is known.</summary>
     public SeedCount? SeedCount => OwnSeedCount ?? Kind.SeedCount;

@@ -25,7 +25,7 @@ internal sealed class KindFile
             .. CsvTable
                 .EmbeddedNames.Where(n => n.StartsWith(Folder, StringComparison.Ordinal))
                 .Order(StringComparer.Ordinal)
-                .Select(n => Made(CsvTable.Embedded(n))),
+                .Select(n => Make(CsvTable.Embedded(n))),
         ]
     );
 
@@ -55,8 +55,8 @@ internal sealed class KindFile
     internal static KindFile Read(CsvTable table)
     {
         Table.Check(table);
-        return Made(table);
+        return Make(table);
     }
 
-    private static KindFile Made(CsvTable table) => new(table.Name, Table.Read(table, r => new KindObservation(r)));
+    private static KindFile Make(CsvTable table) => new(table.Name, Table.Read(table, r => new KindObservation(r)));
 }

@@ -33,10 +33,19 @@ internal static class SeedMath
         where T : unmanaged, ILanes<T> =>
         T.Least(T.Of(1), germination + (T.Of(hardCredit) * hard) + (T.Of(dormantCredit) * dormant));
 
-    internal static double PureLiveFraction(double pureFraction, double viableFraction) => pureFraction * viableFraction;
+    internal static double PureLiveFraction(double pureFraction, double viableFraction) =>
+        PureLiveFraction<OneLane>(new(pureFraction), new(viableFraction)).Value;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T PureLiveFraction<T>(T pureFraction, T viableFraction)
+        where T : unmanaged, ILanes<T> => pureFraction * viableFraction;
 
     internal static double BulkPoundsPerAcre(double livePoundsPerAcre, double pureLiveFraction) =>
-        livePoundsPerAcre / pureLiveFraction;
+        BulkPoundsPerAcre<OneLane>(new(livePoundsPerAcre), new(pureLiveFraction)).Value;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T BulkPoundsPerAcre<T>(T livePoundsPerAcre, T pureLiveFraction)
+        where T : unmanaged, ILanes<T> => livePoundsPerAcre / pureLiveFraction;
 
     internal static double SizeRatio(double largest, double smallest) => largest / smallest;
 

@@ -8,9 +8,18 @@ internal static class CationMath
 {
     /// <summary>Charge of a cation from its concentration.</summary>
     internal static double Charge(double concentration, double concentrationPerMilliequivalent) =>
-        concentration / concentrationPerMilliequivalent;
+        Charge<OneLane>(new(concentration), concentrationPerMilliequivalent).Value;
 
-    internal static double Capacity(double bases, double acidity) => bases + acidity;
+    /// <inheritdoc cref="Charge(double, double)"/>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Charge<T>(T concentration, double concentrationPerMilliequivalent)
+        where T : unmanaged, ILanes<T> => concentration / T.Of(concentrationPerMilliequivalent);
+
+    internal static double Capacity(double bases, double acidity) => Capacity<OneLane>(new(bases), new(acidity)).Value;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static T Capacity<T>(T bases, T acidity)
+        where T : unmanaged, ILanes<T> => bases + acidity;
 
     /// <summary>Part of the exchange capacity that a charge takes.</summary>
     internal static double Saturation(double charge, double capacity) => charge / capacity;
