@@ -10,10 +10,28 @@ internal sealed class GeneralSolver : IDisposable
     private readonly Google.OrTools.LinearSolver.Solver solver = Google.OrTools.LinearSolver.Solver.CreateSolver("SCIP");
 
     /// <returns>The least cost; infinite when no set of packages fits.</returns>
-    internal double Cheapest(PackageProblem problem, bool spreadWhole)
+    internal double Cheapest(PackageProblem problem, bool spreadWhole, int[]? most = null)
     {
         solver.Clear();
         var (bought, spread) = Packages(problem, spreadWhole);
+        for (int product = 0; most is not null && product < problem.Products; product++)
+        {
+            bought[product].SetUb(most[product] == int.MaxValue ? double.PositiveInfinity : most[product]);
+        }
+
+        return Cheapest(problem, bought, spread);
+    }
+
+    /// <returns>The least cost when any part of a package may be bought; infinite when nothing fits.</returns>
+    internal double Weighed(PackageProblem problem)
+    {
+        solver.Clear();
+        Variable[] weighed = [.. problem.Price.Select(_ => solver.MakeNumVar(0, double.PositiveInfinity, ""))];
+        return Cheapest(problem, weighed, weighed);
+    }
+
+    private double Cheapest(PackageProblem problem, Variable[] bought, Variable[] spread)
+    {
         for (int product = 0; product < problem.Products; product++)
         {
             solver.Objective().SetCoefficient(bought[product], problem.Price[product]);

@@ -54,6 +54,7 @@ public class PackageSearchTests
         nodes.Sort();
         Assert.InRange(nodes[nodes.Count / 2], 1, 50);
         Assert.InRange(nodes[(int)(0.99 * nodes.Count)], 1, 1000);
+        Assert.InRange(nodes.Sum(), 1, 6700); // 6394 when written
     }
 
     [Fact]
