@@ -38,7 +38,14 @@ public class LimeMethodCaseTests
         double low = method.LowestReading;
         double high = Math.Min(method.HighestReading, low + (method.Buffers.IsEmpty ? 400 : 40));
         double sour = Math.Min(5.2, target - 0.5);
-        foreach (double reading in method.Formula.ReadsWaterPh ? [] : new[] { low - 0.01, low, (low + high) / 2, high, high + 0.01 })
+        foreach (double ph in method.Formula.ReadsWaterPh ? new[] { 4.5, 5.0, 5.5, 6.0 } : [])
+        {
+            yield return ($"water pH {Amounts.Print(ph, 2)}", LimeSamples.Soil(method, ph, double.NaN), target);
+        }
+
+        // No soil has less than nothing of what is measured, nor a buffer capacity of nothing.
+        double least = method.Reads == "lime buffer capacity" ? 0.01 : method.Buffers.IsEmpty ? 0 : double.NegativeInfinity;
+        foreach (double reading in method.Formula.ReadsWaterPh ? [] : new[] { low - 0.01, Math.Max(low, least), (low + high) / 2, high, high + 0.01 }.Where(r => r >= least))
         {
             yield return ($"reading {Amounts.Print(reading, 3)}", LimeSamples.Soil(method, sour, reading), target);
         }

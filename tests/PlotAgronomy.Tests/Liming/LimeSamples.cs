@@ -34,10 +34,10 @@ internal static class LimeSamples
             SoilClass = method.Soils[0],
             Texture = SoilTexture.Loam,
             BufferPhs = method.Buffers.IsEmpty ? [] : [BufferPh.FromValue(Math.Round(reading, 6), method.Buffers[0])],
-            ExchangeableAcidity = method.Buffers.IsEmpty && method.Reads.Contains("acidity", StringComparison.Ordinal) ? CationCharge.FromMilliequivalentsPer100Grams(Math.Max(0, reading)) : null,
-            LimeBufferCapacity = method.Reads == "lime buffer capacity" ? LimeBufferCapacity.AtEquilibrium(Math.Max(1, reading)) : null,
+            ExchangeableAcidity = method.Buffers.IsEmpty && method.Reads.Contains("acidity", StringComparison.Ordinal) ? CationCharge.FromMilliequivalentsPer100Grams(reading) : null,
+            LimeBufferCapacity = method.Reads == "lime buffer capacity" ? LimeBufferCapacity.AtEquilibrium(reading) : null,
             Readings = method.Reads.Contains("aluminum", StringComparison.Ordinal)
-                ? [SoilReading.FromPrinted(SoilAnalyte.Aluminum, Math.Max(0, reading), SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)]
+                ? [SoilReading.FromPrinted(SoilAnalyte.Aluminum, reading, SoilTestUnit.PartsPerMillion, Extractant.ModifiedMorgan)]
                 : [],
         };
         return report;
