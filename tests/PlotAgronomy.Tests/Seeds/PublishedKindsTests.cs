@@ -36,6 +36,11 @@ public class PublishedKindsTests
         Assert.Equal(["american-jointvetch", "egyptian-wheat"], Kinds.Where(k => k.SeedCount is null).Select(k => k.Id).Order());
     }
 
+    /// <summary>The names are read without the rest of the file.</summary>
+    [Fact]
+    public void Names_stand_first_in_the_file() =>
+        Assert.All(KindFile.All, file => Assert.Equal(file.Figures.Where(o => KindFile.IsName(o.Figure)).Select(o => o.Line), file.Names.Select(o => o.Line)));
+
     [Fact]
     public void Every_legume_fixes_nitrogen_and_has_an_inoculant_and_no_other_kind_does() =>
         Assert.All(Kinds, k => Assert.Equal((k.IsLegume, k.IsLegume), (k.Nitrogen is not null, k.InoculantGroup is not null)));

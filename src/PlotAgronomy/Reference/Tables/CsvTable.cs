@@ -30,12 +30,28 @@ internal sealed class CsvTable
     /// <param name="name">Path below the library, such as <c>Liming/Data/methods.csv</c>.</param>
     internal static CsvTable Embedded(string name)
     {
-        using var stream = typeof(CsvTable).Assembly.GetManifestResourceStream(name)
-            ?? throw new InvalidOperationException($"No embedded table '{name}'.");
+        using var stream = Open(name);
         byte[] text = new byte[stream.Length];
         stream.ReadExactly(text);
         return Parse(name, Encoding.UTF8.GetString(text));
     }
+
+    /// <summary>Reads the first rows of an embedded table: those whose first cells are of a sort that stands first.</summary>
+    internal static CsvTable EmbeddedHead(string name, Func<string, bool> isOfHead)
+    {
+        using var lines = new StreamReader(Open(name), Encoding.UTF8);
+        var head = new StringBuilder(lines.ReadLine());
+        while (lines.ReadLine() is { } line && isOfHead(line.Split(',', 2)[0]))
+        {
+            head.Append('\n').Append(line);
+        }
+
+        return Parse(name, head.ToString());
+    }
+
+    private static Stream Open(string name) =>
+        typeof(CsvTable).Assembly.GetManifestResourceStream(name)
+        ?? throw new InvalidOperationException($"No embedded table '{name}'.");
 
     internal static CsvTable Parse(string name, string text)
     {

@@ -19,34 +19,29 @@ namespace PlotAgronomy;
 public sealed class KindCatalog
 {
     private const int SuggestionsShown = 3;
-    private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(PublishedKinds.Read()));
+    private static readonly Lazy<KindCatalog> Published = new(() => new KindCatalog(PublishedKinds.List()));
 
-    private readonly ImmutableArray<CropKind> kinds;
-    private readonly ImmutableArray<KindName> names;
-    private readonly Dictionary<string, CropKind> byId;
-    private readonly ILookup<string, CropKind> inFull;
+    private readonly ImmutableArray<ListedKind> listed;
+    private readonly Dictionary<string, ListedKind> byId;
+    private readonly Lazy<KindNameIndex> names;
+    private readonly Lazy<ImmutableArray<CropKind>> kinds;
 
-    /// <summary>The names that hold a word, in the order of the catalog.</summary>
-    private readonly ILookup<string, KindName> holding;
+    private KindCatalog(ImmutableArray<ListedKind> listed)
+    {
+        this.listed = listed;
+        byId = listed.ToDictionary(k => k.Id, StringComparer.OrdinalIgnoreCase);
+        names = new(() => new KindNameIndex(listed));
+        kinds = new(() => [.. listed.Select(k => k.Kind)]);
+    }
 
     /// <summary>Gets the most words that any name has, as a person may write it.</summary>
-    internal int MostWordsInAName { get; }
-
-    private KindCatalog(ImmutableArray<CropKind> kinds)
-    {
-        this.kinds = kinds;
-        names = [.. from k in kinds from n in KindNames.Of(k) select new KindName(k, n)];
-        byId = kinds.ToDictionary(k => k.Id, StringComparer.OrdinalIgnoreCase);
-        holding = names.SelectMany(n => n.Words, (name, word) => new { name, word }).ToLookup(n => n.word, n => n.name);
-        inFull = names.SelectMany(n => n.Keys, (n, key) => new { key, n.Kind }).ToLookup(n => n.key, n => n.Kind);
-        MostWordsInAName = names.Max(n => n.Printed.Split([' ', '-', '/', ',', '(']).Length) + 1;
-    }
+    internal int MostWordsInAName => names.Value.MostWords;
 
     /// <summary>Gets the published kinds.</summary>
     public static KindCatalog Standard => Published.Value;
 
     /// <summary>Gets all kinds.</summary>
-    public IReadOnlyList<CropKind> Kinds => kinds;
+    public IReadOnlyList<CropKind> Kinds => kinds.Value;
 
     /// <summary>This catalog with kinds of the user's own: one with a known id, blind to case, takes the place of that
     /// kind.</summary>
@@ -55,7 +50,7 @@ public sealed class KindCatalog
     /// <exception cref="ArgumentException">Two of them share an id, or an id or name is blank.</exception>
     public KindCatalog With(params ReadOnlySpan<CropKind> own)
     {
-        var all = kinds.ToDictionary(k => k.Id, StringComparer.OrdinalIgnoreCase);
+        var all = listed.ToDictionary(k => k.Id, StringComparer.OrdinalIgnoreCase);
         var seen = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         foreach (var kind in own)
         {
@@ -66,7 +61,7 @@ public sealed class KindCatalog
                 throw new ArgumentException($"Two of the kinds have the id '{kind.Id}'.", nameof(own));
             }
 
-            all[kind.Id] = kind with { IsUsersOwn = true };
+            all[kind.Id] = ListedKind.Of(kind with { IsUsersOwn = true });
         }
 
         return new KindCatalog([.. all.Values]);
@@ -113,36 +108,19 @@ public sealed class KindCatalog
     public ImmutableArray<CropKind> Candidates(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        if (byId.TryGetValue(name.Trim(), out var called))
-        {
-            return [called];
-        }
-
-        var words = KindNames.Words(name);
-        if (words.IsEmpty)
-        {
-            return [];
-        }
-
-        var whole = Distinct(inFull[KindNames.Joined(name)].Concat(inFull[KindNames.InOrder(words)]));
-        return whole.IsEmpty
-            ? Distinct(holding[words[0]].Where(n => words.All(n.Words.Contains)).Select(n => n.Kind))
-            : [.. whole.OrderBy(kinds.IndexOf)];
+        return byId.TryGetValue(name.Trim(), out var called) ? [called.Kind] : [.. names.Value.Fitting(name).Select(k => k.Kind)];
     }
-
-    private static ImmutableArray<CropKind> Distinct(IEnumerable<CropKind> fitting) => [.. fitting.DistinctBy(k => k.Id)];
 
     private static string Ambiguous(string name, ImmutableArray<CropKind> fitting) =>
         $"'{name}' may be any of: {string.Join("; ", fitting.Select(k => $"{k.CommonName} [{k.Id}]"))}. Name one of them.";
 
     private string Unknown(string name)
     {
-        string joined = KindNames.Joined(name);
-        var near = Distinct(names.OrderBy(n => KindNames.Distance(n.Joined, joined)).Select(n => n.Kind)).Take(SuggestionsShown);
+        var near = names.Value.Near(name).Take(SuggestionsShown).Select(k => k.Kind);
         return $"No kind is called '{name}'. Near it: {string.Join("; ", near.Select(k => $"{k.CommonName} [{k.Id}]"))}.";
     }
 
     /// <summary>What it is, in a few words.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Amounts.Print(kinds.Length, 0)} kinds";
+    public override string ToString() => $"{Amounts.Print(listed.Length, 0)} kinds";
 }

@@ -3,9 +3,9 @@ using System.Collections.Immutable;
 namespace PlotAgronomy.Seeds;
 
 /// <summary>One of the names a kind answers to, as it is compared.</summary>
-internal sealed class KindName(CropKind kind, string printed)
+internal sealed class KindName(ListedKind kind, string printed)
 {
-    internal CropKind Kind => kind;
+    internal ListedKind Kind => kind;
 
     internal string Printed => printed;
 

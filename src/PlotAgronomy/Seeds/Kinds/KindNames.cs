@@ -1,35 +1,31 @@
 using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 
 namespace PlotAgronomy.Seeds;
 
 /// <summary>Compares names of kinds, blind to case, plurals, punctuation and the order of words.</summary>
-internal static partial class KindNames
+internal static class KindNames
 {
     internal static ImmutableArray<string> Words(string name) =>
         [
-            .. Separators()
-                .Split(name.ToLowerInvariant())
+            .. Parts(name.ToLowerInvariant())
                 .Select(Singular)
                 .Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type"))
                 .Distinct(),
         ];
 
     /// <summary>The name without gaps, so that "orchard grass" and "orchardgrass" are one.</summary>
-    internal static string Joined(string name) => Separators().Replace(Singular(name.ToLowerInvariant().Trim()), "");
+    internal static string Joined(string name) => string.Concat(Parts(Singular(name.ToLowerInvariant().Trim())));
 
     internal static string InOrder(ImmutableArray<string> words) => string.Join(' ', words.Order(StringComparer.Ordinal));
 
     /// <summary>All names a kind answers to; what stands in brackets may be left out.</summary>
-    internal static IEnumerable<string> Of(CropKind kind) =>
-        [
-            kind.Id,
-            kind.CommonName,
-            kind.ShortName,
-            Brackets().Replace(kind.CommonName, " "),
-            kind.ScientificName,
-            .. kind.OtherNames,
-        ];
+    internal static ImmutableArray<string> Of(
+        string id,
+        string commonName,
+        string shortName,
+        string scientificName,
+        IEnumerable<string> otherNames
+    ) => [id, commonName, shortName, WithoutBrackets(commonName), scientificName, .. otherNames];
 
     /// <summary>Letters to change to turn one name into another.</summary>
     internal static int Distance(string a, string b)
@@ -65,9 +61,27 @@ internal static partial class KindNames
             _ => word,
         };
 
-    [GeneratedRegex(@"[^\p{L}\p{Nd}]+")]
-    private static partial Regex Separators();
+    /// <summary>The runs of letters and digits.</summary>
+    private static List<string> Parts(string name)
+    {
+        var parts = new List<string>();
+        for (int start = 0, end; start < name.Length; start = end + 1)
+        {
+            for (end = start; end < name.Length && char.IsLetterOrDigit(name[end]); end++) { }
 
-    [GeneratedRegex(@"\([^)]*\)")]
-    private static partial Regex Brackets();
+            if (end > start)
+            {
+                parts.Add(name[start..end]);
+            }
+        }
+
+        return parts;
+    }
+
+    private static string WithoutBrackets(string name)
+    {
+        int open = name.IndexOf('(', StringComparison.Ordinal);
+        int close = open < 0 ? -1 : name.IndexOf(')', open);
+        return close < 0 ? name : WithoutBrackets($"{name[..open]} {name[(close + 1)..]}");
+    }
 }

@@ -6,12 +6,13 @@ namespace PlotAgronomy.Seeds;
 /// <summary>Makes kinds of their files.</summary>
 internal static class PublishedKinds
 {
-    /// <summary>All published kinds in the order that their files give; it decides ties.</summary>
-    internal static ImmutableArray<CropKind> Read()
+    /// <summary>All published kinds in the order that their files give; it decides ties. Of each file the names are read, the
+    /// rest when the kind is asked for.</summary>
+    internal static ImmutableArray<ListedKind> List()
     {
         var kinds = KindFile
-            .All.Select(f => new KindObservations(f))
-            .Select(o => new { Place = o.Need("order"), Kind = From(o) })
+            .All.Select(f => new { File = f, Names = new KindObservations(f, f.Names) })
+            .Select(k => new { Place = k.Names.Need("order"), Kind = Listed(k.File, k.Names) })
             .ToList();
         foreach (var sharing in kinds.GroupBy(k => k.Place.Count()).Where(g => g.Count() > 1))
         {
@@ -26,10 +27,23 @@ internal static class PublishedKinds
     /// be.</exception>
     internal static CropKind From(KindFile file)
     {
-        var observations = new KindObservations(file);
+        var observations = new KindObservations(file, file.Figures);
         observations.Need("order").Count();
         return From(observations);
     }
+
+    private static ListedKind Listed(KindFile file, KindObservations names) =>
+        new(
+            file.Id,
+            KindNames.Of(
+                file.Id,
+                names.Need("common-name").Words(),
+                names.Need("short-name").Words(),
+                names.Need("scientific-name").Words(),
+                names.Each("other-name").Select(o => o.Words())
+            ),
+            () => From(file)
+        );
 
     private static CropKind From(KindObservations kind)
     {

@@ -20,43 +20,54 @@ internal sealed class KindFile
     private const string Folder = "Seeds/Data/kinds/";
     private const string Extension = ".csv";
 
-    private static readonly Lazy<ImmutableArray<KindFile>> Files = new(() =>
-        [
-            .. CsvTable
-                .EmbeddedNames.Where(n => n.StartsWith(Folder, StringComparison.Ordinal))
-                .Order(StringComparer.Ordinal)
-                .Select(n => Make(CsvTable.Embedded(n))),
-        ]
+    private static readonly Lazy<Dictionary<string, KindFile>> Files = new(() =>
+        CsvTable
+            .EmbeddedNames.Where(n => n.StartsWith(Folder, StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal)
+            .Select(path => new KindFile(path, () => CsvTable.EmbeddedHead(path, IsName), () => CsvTable.Embedded(path)))
+            .ToDictionary(f => f.Id, StringComparer.Ordinal)
     );
 
-    private KindFile(string path, ImmutableArray<KindObservation> observations)
+    private readonly Lazy<ImmutableArray<KindObservation>> names;
+    private readonly Lazy<ImmutableArray<KindObservation>> all;
+
+    private KindFile(string path, Func<CsvTable> head, Func<CsvTable> whole)
     {
         Path = path;
         Id = path[(path.LastIndexOf('/') + 1)..^Extension.Length];
-        Figures = [.. observations.Where(o => !o.IsPlantingWindow)];
-        PlantingWindows = [.. observations.Where(o => o.IsPlantingWindow)];
+        names = new(() => [.. Table.Read(head(), r => new KindObservation(r)).Where(o => IsName(o.Figure))]);
+        all = new(() => Table.Read(whole(), r => new KindObservation(r)));
     }
 
     /// <summary>The files of all published kinds, by id.</summary>
-    internal static ImmutableArray<KindFile> All => Files.Value;
+    internal static IReadOnlyCollection<KindFile> All => Files.Value.Values;
 
     internal string Path { get; }
 
     /// <summary>Id of the kind: the name of the file.</summary>
     internal string Id { get; }
 
+    /// <summary>What the kind is called and its place in the list. They stand first in the file, and the rest is not read for
+    /// them.</summary>
+    internal ImmutableArray<KindObservation> Names => names.Value;
+
     /// <summary>Names and figures: all but the planting windows.</summary>
-    internal ImmutableArray<KindObservation> Figures { get; }
+    internal IEnumerable<KindObservation> Figures => all.Value.Where(o => !o.IsPlantingWindow);
 
     /// <summary>Planting dates, as many as publications give.</summary>
-    internal ImmutableArray<KindObservation> PlantingWindows { get; }
+    internal IEnumerable<KindObservation> PlantingWindows => all.Value.Where(o => o.IsPlantingWindow);
+
+    /// <summary>The file of a published kind; null for another id.</summary>
+    internal static KindFile? Find(string id) => Files.Value.GetValueOrDefault(id);
 
     /// <summary>A file that was not embedded, and so not checked before.</summary>
     internal static KindFile Read(CsvTable table)
     {
         Table.Check(table);
-        return Make(table);
+        return new(table.Name, () => table, () => table);
     }
 
-    private static KindFile Make(CsvTable table) => new(table.Name, Table.Read(table, r => new KindObservation(r)));
+    /// <summary>Whether a figure is a name or the place in the list.</summary>
+    internal static bool IsName(string figure) =>
+        figure is "order" or "common-name" or "short-name" or "scientific-name" or "other-name";
 }

@@ -4,9 +4,9 @@ namespace PlotAgronomy.Seeds;
 
 /// <summary>Looks up what a kind's file says by figure and method. Whoever asks declares what may stand there: see
 /// <see cref="End"/>.</summary>
-internal sealed class KindObservations(KindFile file)
+internal sealed class KindObservations(KindFile file, IEnumerable<KindObservation> observations)
 {
-    private readonly ILookup<string, KindObservation> byFigure = file.Figures.ToLookup(o => o.Figure);
+    private readonly ILookup<string, KindObservation> byFigure = observations.ToLookup(o => o.Figure);
     private readonly HashSet<string> figuresAsked = new(StringComparer.Ordinal);
     private readonly HashSet<KindObservation> given = [];
 
@@ -76,7 +76,7 @@ internal sealed class KindObservations(KindFile file)
     /// <exception cref="DataFormatException">A row is left over.</exception>
     internal void End()
     {
-        if (file.Figures.FirstOrDefault(o => !given.Contains(o)) is not { } leftOver)
+        if (byFigure.SelectMany(o => o).FirstOrDefault(o => !given.Contains(o)) is not { } leftOver)
         {
             return;
         }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Globalization;
 
@@ -10,13 +11,7 @@ public sealed class PlantingWindow
 {
     private static readonly EnumWords<PlantingSeason> SeasonWords = EnumWords<PlantingSeason>.FromNames();
 
-    private static readonly Lazy<ILookup<string, PlantingWindow>> ByKind = new(() =>
-        KindFile
-            .All.SelectMany(f => f.PlantingWindows, (f, o) => new PlantingWindow(KindCatalog.Standard.Find(f.Id), o))
-            .GroupBy(w => new { w.Kind.Id, w.Region, w.Season })
-            .SelectMany(Speaking)
-            .ToLookup(w => w.Kind.Id)
-    );
+    private static readonly ConcurrentDictionary<string, ImmutableArray<PlantingWindow>> ByKind = new(StringComparer.Ordinal);
 
     private readonly (int Month, int Day)? first;
     private readonly (int Month, int Day)? last;
@@ -122,9 +117,21 @@ public sealed class PlantingWindow
         ArgumentNullException.ThrowIfNull(region);
         return
         [
-            .. ByKind.Value[kind.Id].Where(w => w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory),
+            .. AllOf(kind.Id).Where(w => w.Region == region && (w.Evidence.Status == DataStatus.Memory) == fromMemory),
         ];
     }
+
+    private static ImmutableArray<PlantingWindow> AllOf(string id) =>
+        KindFile.Find(id) is not { } file ? []
+        : ByKind.GetOrAdd(
+            id,
+            _ =>
+            [
+                .. file.PlantingWindows.Select(o => new PlantingWindow(KindCatalog.Standard.Find(id), o))
+                    .GroupBy(w => new { w.Region, w.Season })
+                    .SelectMany(Speaking),
+            ]
+        );
 
     private static DateOnly? On((int Month, int Day)? date, int year)
     {
