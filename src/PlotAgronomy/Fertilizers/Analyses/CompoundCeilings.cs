@@ -60,7 +60,7 @@ internal static class CompoundCeilings
             return 0;
         }
 
-        string element = ChemicalFormula.Atoms(ChemicalFormula.Of(FormOf(nutrient))).Keys.First();
-        return ChemicalFormula.Atoms(ChemicalFormula.Of(pure)).ContainsKey(element) ? Percent(nutrient, pure) : 0;
+        string element = ChemicalFormula.Of(FormOf(nutrient)).Atoms.Keys.First();
+        return ChemicalFormula.Of(pure).Atoms.ContainsKey(element) ? Percent(nutrient, pure) : 0;
     }
 }

@@ -24,16 +24,13 @@ public static class ChemicalConversion
     {
         Guard.Defined(from);
         Guard.Defined(to);
-        var (fromAtoms, toAtoms) = (
-            ChemicalFormula.Atoms(ChemicalFormula.Of(from)),
-            ChemicalFormula.Atoms(ChemicalFormula.Of(to))
-        );
-        string element = SharedElement(fromAtoms, toAtoms)
+        var (stated, wanted) = (ChemicalFormula.Of(from), ChemicalFormula.Of(to));
+        string element = SharedElement(stated.Atoms, wanted.Atoms)
             ?? throw new ArgumentException(
                 $"{FertilizerWords.Forms[from]} and {FertilizerWords.Forms[to]} have no nutrient element in common.",
                 nameof(to)
             );
-        return ChemicalFormula.MolarMass(to) / toAtoms[element] / (ChemicalFormula.MolarMass(from) / fromAtoms[element]);
+        return wanted.MolarMass / wanted.Atoms[element] / (stated.MolarMass / stated.Atoms[element]);
     }
 
     /// <summary>The rounded factor a publication prints, for reproducing its examples.</summary>
@@ -55,11 +52,17 @@ public static class ChemicalConversion
             );
     }
 
-    /// <summary>The element that carries the nutrient: the one both share, oxygen and hydrogen (and carbon) last.</summary>
-    private static string? SharedElement(Dictionary<string, int> from, Dictionary<string, int> to) =>
-        from
-            .Keys.Where(to.ContainsKey)
-            .Where(e => e is not ("O" or "H" or "C"))
-            .OrderBy(e => e, StringComparer.Ordinal)
-            .FirstOrDefault();
+    /// <summary>The element that carries the nutrient: the one both share, the first of several; oxygen, hydrogen and carbon
+    /// carry none.</summary>
+    private static string? SharedElement(IReadOnlyDictionary<string, int> from, IReadOnlyDictionary<string, int> to)
+    {
+        string? shared = null;
+        foreach (string element in from.Keys)
+        {
+            bool carries = element is not ("O" or "H" or "C") && to.ContainsKey(element);
+            shared = carries && (shared is null || string.CompareOrdinal(element, shared) < 0) ? element : shared;
+        }
+
+        return shared;
+    }
 }

@@ -2,10 +2,27 @@ using PlotAgronomy.Reference;
 
 namespace PlotAgronomy.Fertilizers;
 
-/// <summary>Reads formulas such as <c>Ca(H2PO4)2.H2O</c> and weighs them.</summary>
-internal static class ChemicalFormula
+/// <summary>A formula such as <c>Ca(H2PO4)2.H2O</c>, counted and weighed.</summary>
+internal sealed class ChemicalFormula
 {
-    internal static string Of(ChemicalForm form) =>
+    /// <summary>What was read already, by form: the same whoever reads it.</summary>
+    private static readonly ChemicalFormula?[] Known = new ChemicalFormula?[Enum.GetValues<ChemicalForm>().Length];
+
+    private ChemicalFormula(string formula)
+    {
+        Atoms = Count(formula);
+        MolarMass = Atoms.Sum(a => a.Value * AtomicMasses.Of(a.Key));
+    }
+
+    /// <summary>Number of atoms of each element.</summary>
+    internal IReadOnlyDictionary<string, int> Atoms { get; }
+
+    /// <summary>In g/mol.</summary>
+    internal double MolarMass { get; }
+
+    internal static ChemicalFormula Of(ChemicalForm form) => Known[(int)form] ??= new(Written(form));
+
+    private static string Written(ChemicalForm form) =>
         form switch
         {
             ChemicalForm.Nitrogen => "N",
@@ -61,8 +78,7 @@ internal static class ChemicalFormula
             _ => throw new InvalidOperationException($"No formula for {FertilizerWords.Forms[form]}."),
         };
 
-    /// <summary>Number of atoms of each element.</summary>
-    internal static Dictionary<string, int> Atoms(string formula)
+    private static Dictionary<string, int> Count(string formula)
     {
         var atoms = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (string part in formula.Split('.'))
@@ -74,8 +90,6 @@ internal static class ChemicalFormula
 
         return atoms;
     }
-
-    internal static double MolarMass(ChemicalForm form) => Atoms(Of(form)).Sum(a => a.Value * AtomicMasses.Of(a.Key));
 
     private static void Read(string text, ref int at, int times, Dictionary<string, int> atoms)
     {

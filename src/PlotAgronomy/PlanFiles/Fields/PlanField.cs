@@ -66,6 +66,9 @@ internal interface IPlanDefinition
     /// <summary>Its fields in the order of the page; none when it is no object.</summary>
     IReadOnlyList<PlanField> Fields { get; }
 
+    /// <summary>Its fields of which exactly one must be there.</summary>
+    IReadOnlyList<PlanField> OneOf => [];
+
     /// <summary>Writes its rules into its place in the schema.</summary>
     void Define(Utf8JsonWriter schema);
 }

@@ -18,8 +18,8 @@ internal sealed class PlanPart
     private readonly IPlanDefinition shape;
     private readonly IReadOnlyDictionary<PlanField, Reader> readers;
     private readonly PlanPart? around;
-    private readonly Dictionary<PlanField, object?> values = [];
-    private readonly Dictionary<PlanNode, PlanPart> parts = [];
+    private readonly Dictionary<PlanField, object?> values;
+    private Dictionary<PlanNode, PlanPart>? parts;
 
     /// <param name="node">The object.</param>
     /// <param name="shape">What it is.</param>
@@ -40,9 +40,13 @@ internal sealed class PlanPart
         this.shape = shape;
         this.readers = readers;
         this.around = around;
+        values = new(readers.Count);
         Problems = problems;
         Reading = reading ?? around?.Reading;
-        around?.parts.Add(node, this);
+        if (around is not null)
+        {
+            (around.parts ??= []).Add(node, this);
+        }
     }
 
     /// <summary>What stands in a field of a part; null when that could not be read and was reported.</summary>
@@ -82,7 +86,7 @@ internal sealed class PlanPart
     internal ImmutableArray<PlanPart> Parts(PlanField field)
     {
         Value(field);
-        return node.Find(field.Name) is not { } found ? []
+        return node.Find(field.Name) is not { } found || parts is null ? []
             : parts.TryGetValue(found, out var one) ? [one]
             : [.. found.Items.Where(parts.ContainsKey).Select(i => parts[i])];
     }
@@ -204,7 +208,7 @@ internal sealed class PlanPart
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (name, key, _) in node.Members)
         {
-            if (shape.Fields.All(f => f.Name != name))
+            if (!IsField(name))
             {
                 string known = string.Join(", ", shape.Fields.Select(f => f.Name));
                 Problems.Add(key.Problem($"unknown field; expected one of {known}"));
@@ -216,19 +220,39 @@ internal sealed class PlanPart
         }
     }
 
-    private void CheckNeeds()
+    private bool IsField(string name)
     {
-        foreach (var field in shape.Fields.Where(f => f.Need == PlanNeed.Required && !Has(f)))
+        foreach (var field in shape.Fields)
         {
-            Problems.Add(node.Problem($"the field '{field.Name}' is missing: {field.Meaning}"));
+            if (field.Name == name)
+            {
+                return true;
+            }
         }
 
-        var group = shape.Fields.Where(f => f.Need == PlanNeed.OneOf).ToList();
-        var there = group.Where(Has).Select(f => f.Name).ToList();
-        if (group.Count > 0 && there.Count != 1)
+        return false;
+    }
+
+    private void CheckNeeds()
+    {
+        foreach (var field in shape.Fields)
+        {
+            if (field.Need == PlanNeed.Required && !Has(field))
+            {
+                Problems.Add(node.Problem($"the field '{field.Name}' is missing: {field.Meaning}"));
+            }
+        }
+
+        if (shape.OneOf.Count == 0)
+        {
+            return;
+        }
+
+        var there = shape.OneOf.Where(Has).Select(f => f.Name).ToList();
+        if (there.Count != 1)
         {
             string found = there.Count == 0 ? "none" : string.Join(" and ", there);
-            string names = string.Join(", ", group.Select(f => f.Name));
+            string names = string.Join(", ", shape.OneOf.Select(f => f.Name));
             Problems.Add(node.Problem($"expected exactly one of {names}, found {found}"));
         }
     }

@@ -9,6 +9,7 @@ namespace PlotAgronomy.PlanFiles;
 internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue<TRead, TWrite>, IPlanDefinition
 {
     private readonly List<PlanField> fields = [];
+    private readonly List<PlanField> oneOf = [];
     private readonly Dictionary<PlanField, PlanPart.Reader> readers = [];
     private readonly List<Func<TWrite, string, List<PlanProblem>, PlanNode?>> writers = [];
     private readonly List<(string What, Func<TWrite, bool> IsThere)> unsaid = [];
@@ -19,6 +20,8 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
     public string Meaning => meaning;
 
     public IReadOnlyList<PlanField> Fields => fields;
+
+    public IReadOnlyList<PlanField> OneOf => oneOf;
 
     internal override IPlanDefinition Definition => this;
 
@@ -105,7 +108,7 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
 
         schema.WriteEndObject();
         SchemaText.WriteNames(schema, "required", Fields.Where(f => f.Need == PlanNeed.Required).Select(f => f.Name));
-        SchemaText.WriteOneOf(schema, Fields.Where(f => f.Need == PlanNeed.OneOf).Select(f => f.Name));
+        SchemaText.WriteOneOf(schema, oneOf.Select(f => f.Name));
         schema.WriteBoolean("additionalProperties", false);
     }
 
@@ -169,6 +172,11 @@ internal class PlanShape<TRead, TWrite>(string name, string meaning) : PlanValue
     {
         var added = new PlanValueField<TField>(field, need, value, says);
         fields.Add(added);
+        if (need == PlanNeed.OneOf)
+        {
+            oneOf.Add(added);
+        }
+
         readers.Add(added, (node, at) => value.TryRead(node, at, out var found) ? found : null);
         writers.Add((w, path, refusals) => from(w) is (true, var there) ? value.Write(there, path, refusals) : null);
         return added;

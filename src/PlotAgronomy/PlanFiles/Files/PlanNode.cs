@@ -26,6 +26,10 @@ internal sealed class PlanNode(PlanNodeKind kind, string path, string text = "")
     internal const string True = "true";
     internal const string False = "false";
 
+    // Made when something is put into them: most nodes are plain values.
+    private List<PlanNode>? items;
+    private List<PlanMember>? members;
+
     internal PlanNodeKind Kind => kind;
 
     internal string Path => path;
@@ -36,9 +40,9 @@ internal sealed class PlanNode(PlanNodeKind kind, string path, string text = "")
 
     internal int Column { get; init; }
 
-    internal List<PlanNode> Items { get; } = [];
+    internal List<PlanNode> Items => items ??= [];
 
-    internal List<PlanMember> Members { get; } = [];
+    internal List<PlanMember> Members => members ??= [];
 
     /// <summary>Whether it is an object or a list that holds nothing.</summary>
     internal bool IsEmpty => Kind is PlanNodeKind.Object or PlanNodeKind.Array && Items.Count + Members.Count == 0;
@@ -47,7 +51,18 @@ internal sealed class PlanNode(PlanNodeKind kind, string path, string text = "")
 
     internal static string ItemPath(string path, int index) => string.Create(CultureInfo.InvariantCulture, $"{path}[{index}]");
 
-    internal PlanNode? Find(string name) => Members.FirstOrDefault(m => m.Name == name)?.Value;
+    internal PlanNode? Find(string name)
+    {
+        foreach (var member in Members)
+        {
+            if (member.Name == name)
+            {
+                return member.Value;
+            }
+        }
+
+        return null;
+    }
 
     internal PlanProblem Problem(string wrong) =>
         new()
