@@ -43,8 +43,7 @@ public class LimeMethodCaseTests
             yield return ($"water pH {Amounts.Print(ph, 2)}", LimeSamples.Soil(method, ph, double.NaN), target);
         }
 
-        // No soil has less than nothing of what is measured, nor a buffer capacity of nothing.
-        double least = method.Reads == "lime buffer capacity" ? 0.01 : method.Buffers.IsEmpty ? 0 : double.NegativeInfinity;
+        double least = LimeSamples.LeastReading(method);
         foreach (double reading in method.Formula.ReadsWaterPh ? [] : new[] { low - 0.01, Math.Max(low, least), (low + high) / 2, high, high + 0.01 }.Where(r => r >= least))
         {
             yield return ($"reading {Amounts.Print(reading, 3)}", LimeSamples.Soil(method, sour, reading), target);

@@ -24,6 +24,10 @@ internal static class LimeSamples
 
     internal static bool Has(this IWorkedResult result, string code) => result.Findings.Any(f => f.Code == code);
 
+    /// <summary>No soil has less than nothing of what is measured, nor a buffer capacity of nothing; a buffer pH has its own limits.</summary>
+    internal static double LeastReading(LimeMethod method) =>
+        method.Reads == "lime buffer capacity" ? 0.01 : method.Buffers.IsEmpty ? 0 : double.NegativeInfinity;
+
     /// <summary>A soil that a method answers for, with a reading in the method's own terms.</summary>
     internal static PlotSoil Soil(LimeMethod method, double ph, double reading)
     {

@@ -33,7 +33,7 @@ public class LimeStepTests
         var method = LimeMethod.Find(id);
         foreach (double target in Targets(method))
         {
-            double low = method.LowestReading, high = Math.Min(method.HighestReading + 0.3, low + 40);
+            double low = Math.Max(method.LowestReading, LimeSamples.LeastReading(method)), high = Math.Min(method.HighestReading + 0.3, low + 40);
             if (method.Reads.StartsWith("water pH", StringComparison.Ordinal))
             {
                 continue; // swept as the soil's own pH
