@@ -36,7 +36,7 @@ internal static class VerdictSection
             sheet.Say(string.Join(' ', empty));
         }
 
-        sheet.Remark(verdict.Together.Select(f => ("mind", SheetText.Sentence(f))));
+        sheet.Remark(verdict.Together.Select(f => ("but", SheetText.Sentence(f))));
         return sheet.Close();
     }
 
