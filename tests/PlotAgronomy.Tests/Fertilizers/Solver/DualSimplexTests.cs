@@ -33,7 +33,7 @@ public class DualSimplexTests
     public void A_large_program_carries_its_proof_too()
     {
         var random = new Random(1);
-        var program = new LinearProgram(70, 140);
+        var program = new LinearProgram(260, 320);
         for (int row = 0; row < program.Rows; row++)
         {
             program.RowLow[row] = random.Next(10, 60);
@@ -49,6 +49,7 @@ public class DualSimplexTests
         }
 
         var simplex = new DualSimplex(program);
+        Assert.Equal(SimplexOutcome.Stopped, simplex.Copy().Solve(double.PositiveInfinity, new SearchWork(220 * simplex.Size)));
         Assert.Equal(SimplexOutcome.Optimal, simplex.Solve());
         AssertProven(program, simplex, 1);
     }
@@ -76,6 +77,7 @@ public class DualSimplexTests
                 {
                     compared++;
                     AssertProven(program, warm, seed);
+                    AssertProven(program, warm.Copy(), seed);
                     Assert.True(kept.Objective() <= warm.Objective() + Near, $"seed {seed}: the bound before the steps");
                 }
 
@@ -199,6 +201,9 @@ public class DualSimplexTests
     private static void AssertProven(LinearProgram program, DualSimplex simplex, int seed)
     {
         double[] columns = new double[program.Columns], prices = new double[program.Rows], reduced = new double[program.Columns];
+        Array.Fill(prices, double.NaN);
+        Array.Fill(reduced, double.NaN);
+        Assert.Equal((program.Rows + 1) * program.Columns, simplex.Size);
         simplex.Columns(columns);
         simplex.RowPrices(prices);
         simplex.ReducedCosts(reduced);

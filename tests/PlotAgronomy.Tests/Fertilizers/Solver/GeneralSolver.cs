@@ -14,20 +14,25 @@ internal sealed class GeneralSolver : IDisposable
     {
         solver.Clear();
         var (bought, spread) = Packages(problem, spreadWhole);
-        for (int product = 0; most is not null && product < problem.Products; product++)
-        {
-            bought[product].SetUb(most[product] == int.MaxValue ? double.PositiveInfinity : most[product]);
-        }
-
+        Limit(bought, most);
         return Cheapest(problem, bought, spread);
     }
 
     /// <returns>The least cost when any part of a package may be bought; infinite when nothing fits.</returns>
-    internal double Weighed(PackageProblem problem)
+    internal double Weighed(PackageProblem problem, int[]? most = null)
     {
         solver.Clear();
         Variable[] weighed = [.. problem.Price.Select(_ => solver.MakeNumVar(0, double.PositiveInfinity, ""))];
+        Limit(weighed, most);
         return Cheapest(problem, weighed, weighed);
+    }
+
+    private static void Limit(Variable[] packages, int[]? most)
+    {
+        for (int product = 0; most is not null && product < packages.Length; product++)
+        {
+            packages[product].SetUb(most[product] == int.MaxValue ? double.PositiveInfinity : most[product]);
+        }
     }
 
     private double Cheapest(PackageProblem problem, Variable[] bought, Variable[] spread)

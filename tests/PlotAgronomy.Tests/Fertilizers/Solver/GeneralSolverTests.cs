@@ -37,7 +37,9 @@ public class GeneralSolverTests
             double expected = general.Cheapest(drawn, spreadWhole, most);
             var form = spreadWhole ? PurchaseForm.SpreadWholePackages : PurchaseForm.BuyWholePackages;
             AssertSame(expected, PackageSolver.Cheapest(drawn, form, Ones(drawn), NodeLimit, out _, most)?.Cost ?? double.PositiveInfinity, seed);
-            AssertSame(expected, PackageSolver.Cheapest(Limited(drawn, most), form, Ones(drawn), NodeLimit, out _)?.Cost ?? double.PositiveInfinity, seed);
+            var limited = Limited(drawn, most);
+            AssertSame(expected, PackageSolver.Cheapest(limited, form, Ones(drawn), NodeLimit, out _)?.Cost ?? double.PositiveInfinity, seed);
+            AssertSame(general.Weighed(drawn, most), PackageSolver.Cheapest(limited, PurchaseForm.WeighExact, Ones(drawn), NodeLimit, out _)?.Cost ?? double.PositiveInfinity, seed);
         }
     }
 
