@@ -47,11 +47,10 @@ public sealed class NitrogenAnswer : IWorkedResult
         [
             .. Low is null ? [] : Rule.Lines(yield, PoundsTakenOff),
             .. Doses.Select(d =>
-                NutrientFormulas.AsPrinted(
-                    $"Dressing, {d.When}",
-                    $"{NutrientWords.Range(d.Low, d.High)} lb/ac",
-                    new(d.Source, Rule.Status)
-                )
+                NutrientFormulas
+                    .All["nitrogen-dressing"]
+                    .Line($"{NutrientWords.Range(d.Low, d.High)} lb/ac", ("when", d.When))
+                    .From(new Origin(d.Source, Rule.Status))
             ),
         ];
 

@@ -138,7 +138,8 @@ internal sealed class SecondaryRuleSum(
             High = to,
             IsNeeded = to > ApplicationRate.Zero,
             Test = test,
-            Advice = reason,
+            // What the rule says of the rate is not said where its equation comes to none.
+            Advice = row.PerTest is not null && to == ApplicationRate.Zero ? null : reason,
             EquationRow = row.PerTest is null ? null : row,
         };
 
