@@ -32,7 +32,7 @@ public class RuleCaseTests
             Head(said, rule.Id, rule.Title, rule.Origin);
             foreach (var (name, facts) in Cases(rule))
             {
-                var answer = rule.Answer(PlotSoil.For(facts.Report), facts.IsLimeDue, facts.TissueSulfur, facts.MagnesiumSaturation);
+                var answer = rule.Answer(PlotSoil.For(facts.Report), facts.IsLimeDue, facts.TissueSulfur);
                 Tell(said, name, answer, $" {Needed(answer.IsNeeded)}: {answer.Reason}");
             }
         }
@@ -138,5 +138,5 @@ public class RuleCaseTests
     private static SoilReading Reading(SecondaryRuleRow row, double test, Extractant? extractant = null) =>
         SoilReading.FromPrinted(row.Analyte!.Value, test, row.Unit!.Value, extractant ?? (row.Extractants.IsEmpty ? Extractant.NotStated : row.Extractants[0]));
 
-    private sealed record Facts(SoilReport Report, bool IsLimeDue = false, Fraction? TissueSulfur = null, Fraction? MagnesiumSaturation = null);
+    private sealed record Facts(SoilReport Report, bool IsLimeDue = false, Fraction? TissueSulfur = null);
 }

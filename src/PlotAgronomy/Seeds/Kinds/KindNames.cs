@@ -9,7 +9,7 @@ internal static class KindNames
         [
             .. Parts(name.ToLowerInvariant())
                 .Select(Singular)
-                .Where(w => w is not ("" or "x" or "and" or "or" or "seed" or "type"))
+                .Where(w => w is not ("x" or "and" or "or" or "seed" or "type"))
                 .Distinct(),
         ];
 

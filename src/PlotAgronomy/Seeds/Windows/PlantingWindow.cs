@@ -122,16 +122,18 @@ public sealed class PlantingWindow
     }
 
     private static ImmutableArray<PlantingWindow> AllOf(string id) =>
-        KindFile.Find(id) is not { } file ? []
-        : ByKind.GetOrAdd(
-            id,
-            _ =>
-            [
-                .. file.PlantingWindows.Select(o => new PlantingWindow(KindCatalog.Standard.Find(id), o))
-                    .GroupBy(w => new { w.Region, w.Season })
-                    .SelectMany(Speaking),
-            ]
-        );
+        KindFile.Find(id) is { } file ? ByKind.GetOrAdd(id, _ => Read(file)) : [];
+
+    private static ImmutableArray<PlantingWindow> Read(KindFile file)
+    {
+        var kind = KindCatalog.Standard.Find(file.Id);
+        return
+        [
+            .. file.PlantingWindows.Select(o => new PlantingWindow(kind, o))
+                .GroupBy(w => new { w.Region, w.Season })
+                .SelectMany(Speaking),
+        ];
+    }
 
     private static DateOnly? On((int Month, int Day)? date, int year)
     {

@@ -3,7 +3,7 @@ using PlotAgronomy.Fertilizers;
 namespace PlotAgronomy.Tests.Fertilizers.Solver;
 
 /// <summary>What is said when a search may not go on, or cannot begin.</summary>
-public class StoppedSearchTests
+public class SearchLimitTests
 {
     [Fact]
     public void The_smallest_miss_is_no_worse_than_package_after_package()
